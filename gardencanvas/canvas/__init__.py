@@ -1,0 +1,1 @@
+"""The drawn plan: scene, items, symbols, view and tools."""

@@ -1,0 +1,1 @@
+"""Open and save gardens."""

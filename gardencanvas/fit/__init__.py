@@ -1,0 +1,1 @@
+"""Which plants meet in space, height, root and time."""

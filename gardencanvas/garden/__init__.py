@@ -1,0 +1,1 @@
+"""What the grower drew: frozen values and pure edits."""

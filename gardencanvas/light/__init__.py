@@ -1,0 +1,1 @@
+"""Sun path, shadows, and light shared between canopies."""

@@ -1,0 +1,1 @@
+"""Turns the core rooms' codes and numbers into sentences, without Qt, ready for translation."""
