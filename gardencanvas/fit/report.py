@@ -130,6 +130,7 @@ class FitReport:
         return (
             self.layout == other.layout
             and self.season == other.season
-            and {k: v.key() for k, v in self.plantings.items()} == {k: v.key() for k, v in other.plantings.items()}
+            and {k: v.key() for k, v in self.plantings.items()}
+            == {k: v.key() for k, v in other.plantings.items()}
             and [f.key() for f in self.findings] == [f.key() for f in other.findings]
         )

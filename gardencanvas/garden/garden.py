@@ -42,7 +42,9 @@ class Layout(Value):
             raise ValueError(f"the id {twice!r} is used twice")
         total = sum(p.pattern.count for p in self.plantings)
         if total > MAX_LAYOUT_STATIONS:
-            raise ValueError(f"the layout would hold {total:,} stations; at most {MAX_LAYOUT_STATIONS:,} are allowed")
+            raise ValueError(
+                f"the layout would hold {total:,} stations; at most {MAX_LAYOUT_STATIONS:,} are allowed"
+            )
         return self
 
     def items(self) -> Iterator[Bed | Path | Support | Cover | Planting]:

@@ -44,7 +44,9 @@ class _Pattern(Value):
     @model_validator(mode="after")
     def _bounded(self) -> Self:
         if self.count > MAX_STATIONS:
-            raise ValueError(f"this pattern would hold {self.count:,} stations; a planting holds at most {MAX_STATIONS:,}")
+            raise ValueError(
+                f"this pattern would hold {self.count:,} stations; a planting holds at most {MAX_STATIONS:,}"
+            )
         if self.count < 1:
             raise ValueError("not one station fits: make the pattern larger or its spacing smaller")
         return self
@@ -54,7 +56,7 @@ class _Pattern(Value):
         """Where the stations are: shape (count, 2), plan metres, in planting order, read-only."""
         turn = np.deg2rad(self.angle_deg)
         cos, sin = np.cos(turn), np.sin(turn)
-        xy = self._local() @ np.array([[cos, sin], [-sin, cos]]) + np.array(self.origin)
+        xy: Floats = self._local() @ np.array([[cos, sin], [-sin, cos]]) + np.array(self.origin)
         xy.setflags(write=False)
         return xy
 
@@ -63,7 +65,7 @@ class _Pattern(Value):
         """Outline of the ground the pattern takes: shape (k, 2), plan metres, read-only."""
         turn = np.deg2rad(self.angle_deg)
         cos, sin = np.cos(turn), np.sin(turn)
-        xy = self._frame() @ np.array([[cos, sin], [-sin, cos]]) + np.array(self.origin)
+        xy: Floats = self._frame() @ np.array([[cos, sin], [-sin, cos]]) + np.array(self.origin)
         xy.setflags(write=False)
         return xy
 
@@ -73,6 +75,10 @@ class _Pattern(Value):
 
 def _box(length_m: float, width_m: float) -> Floats:
     return np.array([[0.0, 0.0], [length_m, 0.0], [length_m, width_m], [0.0, width_m]])
+
+
+def _circle(radius_m: float, turn: Floats) -> Floats:
+    return np.stack([radius_m * np.cos(turn), radius_m * np.sin(turn)], axis=1)
 
 
 def _grid(columns: int, rows: int, along_m: float, across_m: float) -> Floats:
@@ -145,7 +151,11 @@ class Block(_Pattern):
         if not self.staggered:
             return even, even, how_many(self.width_m, s)
         odd = max(0, how_many(self.length_m - s / 2, s))
-        rows = floor((self.width_m - s) / (s * sqrt(3) / 2) + _EPSILON) + 1 if self.width_m >= s - _EPSILON else 0
+        rows = (
+            floor((self.width_m - s) / (s * sqrt(3) / 2) + _EPSILON) + 1
+            if self.width_m >= s - _EPSILON
+            else 0
+        )
         return even, odd, rows
 
     @property
@@ -183,11 +193,10 @@ class RingPattern(_Pattern):
 
     def _local(self) -> Floats:
         turn = 2 * pi * np.arange(self.count) / self.count
-        return self.radius_m * np.stack([np.cos(turn), np.sin(turn)], axis=1)
+        return _circle(self.radius_m, turn)
 
     def _frame(self) -> Floats:
-        turn = 2 * pi * np.arange(48) / 48
-        return (self.radius_m + self.spacing_m / 2) * np.stack([np.cos(turn), np.sin(turn)], axis=1)
+        return _circle(self.radius_m + self.spacing_m / 2, 2 * pi * np.arange(48) / 48)
 
 
 class Edging(_Pattern):
@@ -278,9 +287,7 @@ class Spots(_Pattern):
         reach = self.spacing_m / 2
         low = self._local().min(axis=0) - reach
         high = self._local().max(axis=0) + reach
-        return _box(*(high - low)) + low
+        return low + _box(float(high[0] - low[0]), float(high[1] - low[1]))
 
 
-Pattern = Annotated[
-    Rows | Strip | Block | RingPattern | Edging | Drift | Spots, Field(discriminator="kind")
-]
+Pattern = Annotated[Rows | Strip | Block | RingPattern | Edging | Drift | Spots, Field(discriminator="kind")]

@@ -31,7 +31,9 @@ class Start(Value):
             if self.kind != "raised":
                 raise ValueError("only a raised planting has a sowing day of its own")
             if not self.on - timedelta(days=400) <= self.sown_on <= self.on:
-                raise ValueError(f"sown on {self.sown_on}: it must lie in the 400 days before planting out, {self.on}")
+                raise ValueError(
+                    f"sown on {self.sown_on}: it must lie in the 400 days before planting out, {self.on}"
+                )
         return self
 
 
@@ -44,7 +46,9 @@ class Planting(Value):
 
     id: Id
     crop: Annotated[str, Field(min_length=1, max_length=60)]
-    varieties: Annotated[tuple[Annotated[str, Field(min_length=1, max_length=60)], ...], Field(max_length=20)] = ()
+    varieties: Annotated[
+        tuple[Annotated[str, Field(min_length=1, max_length=60)], ...], Field(max_length=20)
+    ] = ()
     pattern: Pattern
     start: Start
     end: GardenDate | None = None

@@ -38,9 +38,7 @@ def _simple_ring(ring: tuple[Point, ...]) -> tuple[Point, ...]:
     return ring
 
 
-Ring = Annotated[
-    tuple[Point, ...], Field(min_length=3, max_length=MAX_CORNERS), AfterValidator(_simple_ring)
-]
+Ring = Annotated[tuple[Point, ...], Field(min_length=3, max_length=MAX_CORNERS), AfterValidator(_simple_ring)]
 
 
 def new_id(prefix: str) -> str:

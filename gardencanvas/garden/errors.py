@@ -1,0 +1,57 @@
+"""Refusals: what is wrong with a value, in one sentence, and nothing changed."""
+
+from pydantic import ValidationError
+
+
+class Refusal(ValueError):  # noqa: N818 - it is the project's word
+    """An edit or file that cannot be accepted; ``str()`` is a sentence naming field, value and what is allowed."""
+
+
+def _place(location: tuple[int | str, ...]) -> str:
+    parts = []
+    for step in location:
+        if isinstance(step, int):
+            parts.append(f"[{step + 1}]")
+        else:
+            parts.append(("." if parts else "") + step)
+    return "".join(parts) or "the whole"
+
+
+def _shorten(value: object) -> str:
+    text = value if isinstance(value, str) else repr(value)
+    return text if len(text) <= 60 else text[:57] + "…"
+
+
+def _allowed(kind: str, message: str, context: dict[str, object]) -> str:
+    limits = {
+        "greater_than": "more than {gt}",
+        "greater_than_equal": "at least {ge}",
+        "less_than": "less than {lt}",
+        "less_than_equal": "at most {le}",
+        "too_long": "at most {max_length} entries, not {actual_length}",
+        "too_short": "at least {min_length} entries, not {actual_length}",
+        "string_too_long": "at most {max_length} characters",
+        "string_too_short": "at least {min_length} character(s)",
+        "finite_number": "a finite number",
+    }
+    if kind in limits:
+        return "allowed is " + limits[kind].format(**context)
+    if kind == "extra_forbidden":
+        return "this field is not known"
+    if kind == "missing":
+        return "this field is missing"
+    return message.removeprefix("Value error, ")
+
+
+def refusal(error: ValidationError) -> Refusal:
+    """The first complaint of a validation, as a sentence naming field, value and what is allowed."""
+    first = error.errors(include_url=False)[0]
+    where = _place(first["loc"])
+    what = _allowed(first["type"], first["msg"], dict(first.get("ctx", {})))
+    if first["type"] in {"missing", "extra_forbidden"} or isinstance(first["input"], (dict, list, tuple)):
+        return Refusal(f"{where}: {what}.")
+    if not isinstance(first["input"], (str, int, float, bool, type(None))) and not hasattr(
+        first["input"], "isoformat"
+    ):
+        return Refusal(f"{where}: {what}.")
+    return Refusal(f"{where} is {_shorten(first['input'])}: {what}.")
