@@ -4,7 +4,7 @@ from pydantic import ValidationError
 
 
 class Refusal(ValueError):  # noqa: N818 - it is the project's word
-    """An edit or file that cannot be accepted; ``str()`` is a sentence naming field, value and what is allowed."""
+    """An edit or file that cannot be accepted; ``str()`` names field, value and what is allowed."""
 
 
 def _place(location: tuple[int | str, ...]) -> str:

@@ -41,7 +41,7 @@ class Path(Value):
 
 
 class Fixture(Value):
-    """What stands there and throws shade. Light passes ``clear_share`` of its outline (a bare tree, a fence)."""
+    """What stands there and throws shade; ``clear_share`` of the light passes (a bare tree, a fence)."""
 
     id: Id
     name: Name

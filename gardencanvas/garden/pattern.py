@@ -232,7 +232,7 @@ class Edging(_Pattern):
 
 
 class Drift(_Pattern):
-    """An irregular group inside an outline that keeps a least distance; the same seed gives the same places."""
+    """An irregular group that keeps a least distance; the same seed gives the same places."""
 
     kind: Literal["drift"] = "drift"
     outline: Ring
@@ -287,7 +287,8 @@ class Spots(_Pattern):
         reach = self.spacing_m / 2
         low = self._local().min(axis=0) - reach
         high = self._local().max(axis=0) + reach
-        return low + _box(float(high[0] - low[0]), float(high[1] - low[1]))
+        box: Floats = low + _box(float(high[0] - low[0]), float(high[1] - low[1]))
+        return box
 
 
 Pattern = Annotated[Rows | Strip | Block | RingPattern | Edging | Drift | Spots, Field(discriminator="kind")]

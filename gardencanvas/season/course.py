@@ -3,7 +3,6 @@
 ``follow`` is vectorised: all plantings at once, one row each, one column a week.
 """
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -12,7 +11,6 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Crop
 from gardencanvas.garden.planting import Start
-from gardencanvas.garden.site import Site
 
 Floats = NDArray[np.float64]
 Days = NDArray[np.datetime64]  # datetime64[D]
@@ -37,7 +35,7 @@ class Weeks:
 
 @dataclass(frozen=True, slots=True)
 class Growing:
-    """One planting as the season sees it: a complete crop (``Catalogue.resolve``), a start, perhaps an end."""
+    """One planting as the season sees it; the crop is complete (``Catalogue.resolve``)."""
 
     crop: Crop
     start: Start

@@ -1,0 +1,116 @@
+"""Open a garden file: bounded reading, strict JSON, migration, validation."""
+
+import json
+from pathlib import Path
+from typing import Any
+
+from pydantic import ValidationError
+
+from gardencanvas.crops.catalogue import UnknownCrop, catalogue
+from gardencanvas.files.errors import FileRefused, NewerFormat
+from gardencanvas.files.migrations import migrated
+from gardencanvas.garden.errors import refusal
+from gardencanvas.garden.garden import FORMAT, Garden
+
+# 200,000 stations as single spots come to about 10 MB; anything far larger is not a garden.
+MAX_BYTES = 64 * 1024 * 1024
+
+
+def open_garden(path: Path | str) -> Garden:
+    """Read a garden file.
+
+    Raises
+    ------
+    FileRefused
+        With one sentence for the grower, whatever is wrong with the file.
+    """
+    path = Path(path)
+    try:
+        size = path.stat().st_size
+        if path.is_dir():
+            raise FileRefused(f"{path.name} is a folder, not a garden file.")
+        if size > MAX_BYTES:
+            raise FileRefused(
+                f"{path.name} is {size / 1e6:.0f} MB; a garden file has at most {MAX_BYTES / 1e6:.0f} MB."
+            )
+        data = path.read_bytes()
+    except FileNotFoundError as error:
+        raise FileRefused(f"There is no file {path}.") from error
+    except OSError as error:
+        raise FileRefused(f"{path.name} cannot be read: {error.strerror or error}.") from error
+    return garden_from_bytes(data, path.name)
+
+
+def garden_from_bytes(data: bytes, name: str) -> Garden:
+    """The garden that some bytes hold; ``name`` is used in the sentence of a refusal.
+
+    Raises
+    ------
+    FileRefused
+        If they hold none.
+    """
+    document = _parsed(data, name)
+    number = document.get("format")
+    if not isinstance(number, int) or isinstance(number, bool) or number < 1:
+        raise FileRefused(f"{name} is not a garden file: it has no format number.")
+    if number > FORMAT:
+        raise NewerFormat(
+            f"{name} was written by a newer Garden Canvas (format {number}; this one reads up to {FORMAT}). "
+            "Update the program to open it."
+        )
+    try:
+        garden = Garden.model_validate_json(json.dumps(migrated(document, number)), strict=True)
+    except ValidationError as error:
+        raise FileRefused(f"{name} is not a sound garden file: {refusal(error)}") from error
+    except RecursionError as error:
+        raise FileRefused(f"{name} is nested too deeply to be a garden file.") from error
+    _know_crops(garden, name)
+    return garden
+
+
+def _parsed(data: bytes, name: str) -> dict[str, Any]:
+    if not data.strip():
+        raise FileRefused(f"{name} is empty.")
+    try:
+        text = data.decode("utf-8-sig")
+    except UnicodeDecodeError as error:
+        raise FileRefused(f"{name} is not a garden file: it is not text in UTF-8.") from error
+    try:
+        document = json.loads(text, object_pairs_hook=_no_key_twice, parse_constant=_no_constant)
+    except json.JSONDecodeError as error:
+        raise FileRefused(
+            f"{name} is not a garden file, or was cut short: "
+            f"line {error.lineno}, column {error.colno}: {error.msg}."
+        ) from error
+    except RecursionError as error:
+        raise FileRefused(f"{name} is nested too deeply to be a garden file.") from error
+    except ValueError as error:
+        raise FileRefused(f"{name} is not a garden file: {error}.") from error
+    if not isinstance(document, dict):
+        raise FileRefused(f"{name} is not a garden file.")
+    return document
+
+
+def _no_key_twice(pairs: list[tuple[str, Any]]) -> dict[str, Any]:
+    found: dict[str, Any] = {}
+    for key, value in pairs:
+        if key in found:
+            raise ValueError(f"the field {key[:60]!r} stands there twice")
+        found[key] = value
+    return found
+
+
+def _no_constant(word: str) -> Any:
+    raise ValueError(f"{word} is not a number a garden can hold")
+
+
+def _know_crops(garden: Garden, name: str) -> None:
+    known = catalogue().with_own(garden.crops, garden.varieties)
+    wanted = {
+        (p.crop, v) for layout in garden.layouts for p in layout.plantings for v in (p.varieties or (None,))
+    }
+    for crop, variety in sorted(wanted, key=str):
+        try:
+            known.resolve(crop, variety)
+        except UnknownCrop as error:
+            raise FileRefused(f"{name} names a crop or variety that is not known here: {error}.") from error
