@@ -29,7 +29,7 @@ _FOLDERS: dict[type, str] = {
 }
 
 
-def rebuilt(value: M, **changes: Any) -> M:
+def rebuilt(value: M, /, **changes: Any) -> M:
     """The value with some fields changed, validated as a whole.
 
     Raises
@@ -44,7 +44,7 @@ def rebuilt(value: M, **changes: Any) -> M:
         raise refusal(error) from error
 
 
-def made(kind: type[M], **fields: Any) -> M:
+def made(kind: type[M], /, **fields: Any) -> M:
     """A new value of that kind; raises ``Refusal`` instead of pydantic's own error."""
     try:
         return kind(**fields)
