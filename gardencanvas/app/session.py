@@ -1,0 +1,175 @@
+"""One garden on the desk: its value, undo, file and live report. Knows no widget."""
+
+from collections.abc import Iterable
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtGui import QUndoCommand, QUndoStack
+
+from gardencanvas.canvas.desk import Desk
+from gardencanvas.crops.catalogue import Catalogue, catalogue
+from gardencanvas.files import open_garden, save_garden
+from gardencanvas.fit.checker import Checker
+from gardencanvas.fit.report import FitReport
+from gardencanvas.garden.garden import Garden, Layout
+
+
+class _Step(QUndoCommand):
+    """One committed edit: the garden before, the garden after, and what it is called."""
+
+    def __init__(self, session: "Session", before: Garden, after: Garden, text: str) -> None:
+        super().__init__(text)
+        self._session, self._before, self._after = session, before, after
+
+    def redo(self) -> None:
+        self._session._put(self._after)
+
+    def undo(self) -> None:
+        self._session._put(self._before)
+
+
+class Session(Desk):
+    """The garden being worked on.
+
+    ``propose`` is the only way to change it; ``changed(before, after)`` is emitted once for each committed
+    edit, undo and redo.
+    """
+
+    path_changed = Signal()
+    unsaved_changed = Signal(bool)
+
+    def __init__(self, garden: Garden, path: Path | None = None, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.garden = garden
+        self.path = path
+        self.layout_id = garden.layouts[0].id
+        self.selection: frozenset[str] = frozenset()
+        self.on = default_date(garden.layouts[0])
+        self.undo_stack = QUndoStack(self)
+        self.undo_stack.cleanChanged.connect(self._clean_changed)
+        self._catalogue = catalogue().with_own(garden.crops, garden.varieties)
+        self._checker = Checker(self._catalogue)
+        self._report: FitReport | None = None
+        self._previewing = False
+
+    # what is known
+
+    @property
+    def catalogue(self) -> Catalogue:
+        """All crops known here, the garden's own included."""
+        return self._catalogue
+
+    @property
+    def report(self) -> FitReport:
+        """The engine's report of the committed garden and shown layout."""
+        if self._report is None:
+            self._report = self._checker.update(self.garden, self.layout_id)
+        return self._report
+
+    @property
+    def unsaved(self) -> bool:
+        """Whether there are edits that no file holds."""
+        return not self.undo_stack.isClean()
+
+    @property
+    def title(self) -> str:
+        """The garden's name."""
+        return self.garden.name
+
+    # changing it
+
+    def propose(self, after: Garden, text: str) -> bool:
+        """Commit an edit as one undo step named ``text``; False when nothing changed."""
+        self.preview(None)
+        if after is self.garden or after == self.garden:
+            return False
+        self.undo_stack.push(_Step(self, self.garden, after, text))
+        return True
+
+    def preview(self, garden: Garden | None) -> FitReport | None:
+        """Judge a garden that is not committed; None ends the preview."""
+        if garden is None:
+            if self._previewing:
+                self._previewing = False
+                self.previewed.emit(None)
+            return None
+        self._previewing = True
+        report = self._checker.update(garden, self.layout_id)
+        self.previewed.emit(report)
+        return report
+
+    def _put(self, garden: Garden) -> None:
+        before, self.garden = self.garden, garden
+        self._report = None
+        if garden.crops is not before.crops or garden.varieties is not before.varieties:
+            self._catalogue = catalogue().with_own(garden.crops, garden.varieties)
+            self._checker = Checker(self._catalogue)
+        if all(x.id != self.layout_id for x in garden.layouts):
+            self.show_layout(garden.layouts[0].id)
+        present = {i for i in self.selection if garden.find(self.layout_id, i) is not None}
+        self.changed.emit(before, garden)
+        if present != self.selection:
+            self.select(present)
+
+    # what is shown
+
+    def select(self, ids: Iterable[str]) -> None:
+        """Select items of the shown layout or fixtures by id; unknown ids are dropped."""
+        chosen = frozenset(i for i in ids if self.garden.find(self.layout_id, i) is not None)
+        if chosen != self.selection:
+            self.selection = chosen
+            self.selection_changed.emit(chosen)
+
+    def show_date(self, on: date) -> None:
+        """Move the date cursor."""
+        if on != self.on:
+            self.on = on
+            self.date_changed.emit(on)
+
+    def show_layout(self, layout_id: str) -> None:
+        """Show another layout of the garden."""
+        if layout_id != self.layout_id:
+            year = self.layout.year if any(x.id == self.layout_id for x in self.garden.layouts) else None
+            self.layout_id = layout_id
+            self._report = None
+            self.select(())
+            self.layout_changed.emit(layout_id)
+            if self.layout.year != year:
+                self.show_date(default_date(self.layout))
+
+    # the file
+
+    def save(self, path: Path | None = None) -> None:
+        """Write the garden to its file, or to another one that then becomes its own.
+
+        Raises
+        ------
+        CannotWrite
+            If it could not be written; nothing has changed.
+        """
+        target = path or self.path
+        if target is None:
+            raise ValueError("a garden without a file needs a path to be saved to")
+        save_garden(self.garden, target)
+        if target != self.path:
+            self.path = target
+            self.path_changed.emit()
+        self.undo_stack.setClean()
+
+    @classmethod
+    def opened(cls, path: Path) -> "Session":
+        """A session on a garden file; raises ``FileRefused``."""
+        return cls(open_garden(path), path)
+
+    def _clean_changed(self, clean: bool) -> None:
+        self.unsaved_changed.emit(not clean)
+
+
+def default_date(layout: Layout) -> date:
+    """Today, if it lies in the layout's year; else the middle of its growing season (its seventh month)."""
+    first, last = layout.season
+    today = date.today()
+    if first <= today <= last:
+        return today
+    return date.fromordinal(first.toordinal() + 181)
