@@ -167,9 +167,9 @@ class Session(Desk):
 
 
 def default_date(layout: Layout) -> date:
-    """Today, if it lies in the layout's year; else the middle of its growing season (its seventh month)."""
+    """Today, if it lies in the layout's year; else the middle of its growing season."""
     first, last = layout.season
     today = date.today()
     if first <= today <= last:
         return today
-    return date.fromordinal(first.toordinal() + 181)
+    return layout.middle

@@ -66,6 +66,11 @@ class Layout(Value):
         first = date(self.year, self.first_month, 1)
         return first, date.fromordinal(date(self.year + 1, self.first_month, 1).toordinal() - 1)
 
+    @property
+    def middle(self) -> date:
+        """Middle of the growing season: the first day of the year's seventh month."""
+        return date.fromordinal(self.season[0].toordinal() + 181)
+
 
 class Garden(Value):
     """The garden: what a file holds."""
