@@ -1,0 +1,138 @@
+"""Plants as small ready pictures: drawn once for each size, stamped thousands of times.
+
+A sheet holds the variants of one symbol side by side in a single pixmap, so that a planting of any size
+is stamped with one call.
+"""
+
+from collections import OrderedDict
+from dataclasses import dataclass
+from math import ceil
+from zlib import crc32
+
+import numpy as np
+from numpy.typing import NDArray
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QColor, QImage, QPainter, QPixmap
+
+from gardencanvas.canvas.palette import Tint
+from gardencanvas.canvas.symbols.draw import detail_for, draw_plant
+from gardencanvas.crops.model import Habit
+
+LARGEST = 300  # device pixels of radius; beyond it the stamp is stretched
+_BUDGET = 96_000_000  # bytes of pixmaps kept
+_SCALES = (1.0, 0.95, 1.0, 0.92, 0.98, 0.94)  # plants of one row differ a little in size
+
+
+@dataclass(frozen=True, slots=True)
+class Sheet:
+    """Variants of a symbol at one size: ``count`` squares of ``side`` device pixels in a row."""
+
+    pixmap: QPixmap
+    side: int
+    count: int
+    radius_px: float
+
+
+def bucket(radius_px: float) -> float:
+    """The size a stamp is made at: whole half-pixels when small, then steps of about 6 %."""
+    if radius_px <= 10:
+        return max(1.0, round(radius_px * 2) / 2)
+    step = 1.06
+    power = round(np.log(radius_px / 10) / np.log(step))
+    return float(min(10 * step**power, LARGEST))
+
+
+def variants(radius_px: float) -> int:
+    """How many different plants a sheet shows; fewer when each is large."""
+    if radius_px < 1.5:
+        return 1
+    return 6 if radius_px < 40 else 4 if radius_px < 110 else 2
+
+
+class Stamps:
+    """The sheets made so far, least recently used dropped first."""
+
+    def __init__(self, budget: int = _BUDGET) -> None:
+        self._sheets: OrderedDict[tuple[object, ...], Sheet] = OrderedDict()
+        self._budget = budget
+        self._bytes = 0
+
+    def sheet(self, habit: Habit, tint: Tint, radius_px: float, *, ripe: bool = False) -> Sheet:
+        """The sheet nearest to ``radius_px`` (device pixels), drawn now if it is not there yet."""
+        size = bucket(radius_px)
+        key = (habit, tint, size, ripe)
+        sheet = self._sheets.get(key)
+        if sheet is None:
+            sheet = _drawn(habit, tint, size, ripe)
+            self._sheets[key] = sheet
+            self._bytes += _weight(sheet)
+            while self._bytes > self._budget and len(self._sheets) > 1:
+                self._bytes -= _weight(self._sheets.popitem(last=False)[1])
+        else:
+            self._sheets.move_to_end(key)
+        return sheet
+
+    def clear(self) -> None:
+        """Forget all of them."""
+        self._sheets.clear()
+        self._bytes = 0
+
+
+def _weight(sheet: Sheet) -> int:
+    return 4 * sheet.side * sheet.side * sheet.count
+
+
+def _drawn(habit: Habit, tint: Tint, radius: float, ripe: bool) -> Sheet:
+    side = ceil(radius * 2 * 1.12) + 2
+    side += side % 2
+    count = variants(radius)
+    image = QImage(side * count, side, QImage.Format.Format_ARGB32_Premultiplied)
+    image.fill(Qt.GlobalColor.transparent)
+    seed = crc32(habit.encode())
+    detail = detail_for(radius)
+    painter = QPainter(image)
+    try:
+        for i in range(count):
+            centre = QPointF(side * (i + 0.5), side / 2)
+            size = radius * _SCALES[i % len(_SCALES)]
+            if radius < 1.5:
+                painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+                painter.setPen(Qt.PenStyle.NoPen)
+                painter.setBrush(QColor(tint.leaf))
+                painter.drawEllipse(centre, size, size)
+            else:
+                draw_plant(painter, habit, tint, centre, size, seed=seed + i, detail=detail, ripe=ripe)
+    finally:
+        painter.end()
+    return Sheet(QPixmap.fromImage(_lifted(image, radius)), side, count, radius)
+
+
+def _lifted(image: QImage, radius: float) -> QImage:
+    """The picture over its own soft shadow; light falls from the upper left."""
+    if radius < 3:
+        return image
+    shade = image.copy()
+    painter = QPainter(shade)
+    painter.setCompositionMode(QPainter.CompositionMode.CompositionMode_SourceIn)
+    painter.fillRect(shade.rect(), QColor(38, 32, 18, 255))
+    painter.end()
+    result = QImage(image.size(), QImage.Format.Format_ARGB32_Premultiplied)
+    result.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(result)
+    try:
+        reach = max(1.0, radius * 0.05)
+        for share, opacity in ((2.0, 0.09), (1.3, 0.12), (0.7, 0.14)):
+            painter.setOpacity(opacity)
+            painter.drawImage(QPointF(reach * share * 0.7, reach * share), shade)
+        painter.setOpacity(1.0)
+        painter.drawImage(0, 0, image)
+    finally:
+        painter.end()
+    return result
+
+
+def station_variants(count: int, seed: int) -> NDArray[np.int64]:
+    """Which variant each station shows: the same for the same planting, no two neighbours alike in a row."""
+    draw = np.random.default_rng(seed)
+    steps = draw.integers(1, 6, size=count)
+    return np.cumsum(steps) % 60
