@@ -48,7 +48,9 @@ class Growing:
 class Course:
     """Sizes through the weeks (arrays of shape (plantings, weeks)) and dates (shape (plantings,)).
 
-    Sizes are those in the middle of each week, 0 where the planting does not stand in the bed.
+    Sizes are those in the middle of each week (its fourth day), 0 where the planting does not stand in the
+    bed on that day, so that of two plantings on the same ground, one out the day before the other comes in,
+    never both are present. No harvest date lies after ``out``.
     """
 
     weeks: Weeks
@@ -64,3 +66,4 @@ class Course:
     harvest_last: Days
     out: Days  # last day in the bed
     frosted: NDArray[np.bool_]  # killed by frost before its first harvest
+    ripe: NDArray[np.bool_]  # reaches its first harvest while it stands; if not, both harvest dates are `out`
