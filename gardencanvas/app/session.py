@@ -13,6 +13,8 @@ from gardencanvas.files import open_garden, save_garden
 from gardencanvas.fit.checker import Checker
 from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Garden, Layout
+from gardencanvas.garden.planting import Planting
+from gardencanvas.season.course import Course
 
 
 class _Step(QUndoCommand):
@@ -37,6 +39,7 @@ class Session(Desk):
     """
 
     path_changed = Signal()
+    pointed_at = Signal(object)  # a plan point to bring into view
     unsaved_changed = Signal(bool)
 
     def __init__(self, garden: Garden, path: Path | None = None, parent: QObject | None = None) -> None:
@@ -51,7 +54,8 @@ class Session(Desk):
         self._catalogue = catalogue().with_own(garden.crops, garden.varieties)
         self._checker = Checker(self._catalogue)
         self._report: FitReport | None = None
-        self._previewing = False
+        self._preview_report: FitReport | None = None
+        self._courses: dict[str, tuple[Planting, Course]] = {}
 
     # what is known
 
@@ -66,6 +70,19 @@ class Session(Desk):
         if self._report is None:
             self._report = self._checker.update(self.garden, self.layout_id)
         return self._report
+
+    @property
+    def shown_report(self) -> FitReport:
+        """The report of what is on the screen: the preview during a drag, else the committed garden's."""
+        return self._preview_report or self.report
+
+    def course(self, planting: Planting) -> Course:
+        """How one planting grows through the season; computed once per value."""
+        known = self._courses.get(planting.id)
+        if known is None or known[0] is not planting:
+            known = (planting, course_of(self.garden, self.layout, planting, self.catalogue))
+            self._courses[planting.id] = known
+        return known[1]
 
     @property
     def unsaved(self) -> bool:
@@ -90,18 +107,19 @@ class Session(Desk):
     def preview(self, garden: Garden | None) -> FitReport | None:
         """Judge a garden that is not committed; None ends the preview."""
         if garden is None:
-            if self._previewing:
-                self._previewing = False
+            if self._preview_report is not None:
+                self._preview_report = None
                 self.previewed.emit(None)
             return None
-        self._previewing = True
-        report = self._checker.update(garden, self.layout_id)
-        self.previewed.emit(report)
-        return report
+        self._preview_report = self._checker.update(garden, self.layout_id)
+        self.previewed.emit(self._preview_report)
+        return self._preview_report
 
     def _put(self, garden: Garden) -> None:
         before, self.garden = self.garden, garden
         self._report = None
+        if garden.site is not before.site:
+            self._courses.clear()
         if garden.crops is not before.crops or garden.varieties is not before.varieties:
             self._catalogue = catalogue().with_own(garden.crops, garden.varieties)
             self._checker = Checker(self._catalogue)

@@ -1,0 +1,88 @@
+"""Opens the window: with a file, with the demo garden, or with an empty garden."""
+
+import sys
+from collections.abc import Sequence
+from datetime import date
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication
+from PySide6.QtGui import QGuiApplication, QIcon
+from PySide6.QtWidgets import QApplication
+
+from gardencanvas import __version__
+from gardencanvas.app import faults
+from gardencanvas.app.session import Session
+from gardencanvas.app.window import MainWindow
+from gardencanvas.files import FileRefused, garden_from_bytes, open_garden
+from gardencanvas.garden.garden import Garden, Layout
+from gardencanvas.garden.site import Climate, DayOfYear, Frost, Site
+from gardencanvas.resources_folder import resources
+
+APP_ID = "org.gardencanvas.GardenCanvas"
+
+
+def application(arguments: Sequence[str] = ()) -> QApplication:
+    """The one application object, named and with its icon."""
+    known = QApplication.instance()
+    if isinstance(known, QApplication):
+        return known
+    QCoreApplication.setApplicationName("Garden Canvas")
+    QCoreApplication.setOrganizationName("Garden Canvas")
+    QCoreApplication.setApplicationVersion(__version__)
+    QGuiApplication.setDesktopFileName(APP_ID)
+    app = QApplication(["gardencanvas", *arguments])
+    app.setStyle("Fusion")
+    icon = resources() / "icons" / "gardencanvas.svg"
+    if icon.is_file():
+        app.setWindowIcon(QIcon(str(icon)))
+    return app
+
+
+def demo_garden() -> Garden:
+    """A fresh copy of the demo garden."""
+    return garden_from_bytes((resources() / "demo" / "demo.gardencanvas").read_bytes(), "The demo garden")
+
+
+def new_garden(year: int | None = None) -> Garden:
+    """An empty garden at an invented place, to be set right in the site panel.
+
+    Monthly means are those of the worked example for the mean-preserving curve, a mild maritime climate;
+    frost dates are an invented middle. Both are the grower's to change.
+    """
+    means = (3.2, 3.5, 6.3, 9.5, 13.2, 15.9, 18.1, 17.8, 14.8, 11.0, 6.9, 4.0)
+    site = Site(
+        place="My place",
+        latitude_deg=52.0,
+        longitude_deg=5.0,
+        frost=Frost(last=DayOfYear(month=5, day=5), first=DayOfYear(month=10, day=15), basis="estimated"),
+        climate=Climate(mean_c=means, source="a mild maritime climate, for a start"),
+    )
+    year = year or date.today().year + (date.today().month > 8)
+    return Garden(
+        name="My garden", site=site, layouts=(Layout(id="layout-1", name="First sketch", year=year),)
+    )
+
+
+def run_window(argv: Sequence[str]) -> int:
+    """Open the window and run until it is closed; the exit code."""
+    app = application()
+    faults.start_log()
+    try:
+        session = _session(list(argv))
+    except FileRefused as error:
+        print(f"gardencanvas: {error}", file=sys.stderr)  # noqa: T201 - no window yet
+        return 2
+    window = MainWindow(session)
+    faults.Faults(window).install()
+    window.show()
+    window.view.fit()
+    return app.exec()
+
+
+def _session(argv: list[str]) -> Session:
+    if argv and argv[0] == "--demo":
+        return Session(demo_garden())
+    if argv:
+        path = Path(argv[0])
+        return Session(open_garden(path), path)
+    return Session(new_garden())

@@ -1,0 +1,203 @@
+"""The main window: seed tin and outline left, plan in the middle, inspector right, season below."""
+
+from pathlib import Path
+
+from PySide6.QtCore import QSize, Qt, QTimer
+from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
+from PySide6.QtWidgets import QApplication, QFrame, QMainWindow, QSplitter, QTabWidget, QVBoxLayout, QWidget
+
+from gardencanvas.app import settings, theme
+from gardencanvas.app.actions import Actions
+from gardencanvas.app.filing import Filing
+from gardencanvas.app.findings_panel import FindingsPanel
+from gardencanvas.app.inspector.panel import Inspector
+from gardencanvas.app.outline import Outline
+from gardencanvas.app.ribbon.view import RibbonView
+from gardencanvas.app.seed_tin import SeedTin
+from gardencanvas.app.session import Session
+from gardencanvas.app.tool_row import ToolRow
+from gardencanvas.canvas.view import PlanView
+from gardencanvas.files import SUFFIX
+from gardencanvas.words.plain import Measure, Units
+
+
+class MainWindow(QMainWindow):
+    """One window on one garden."""
+
+    def __init__(self, session: Session) -> None:
+        super().__init__()
+        self.filing = Filing(self)
+        self.setAcceptDrops(True)
+        self.setMinimumSize(QSize(900, 600))
+        self.resize(1440, 900)
+        self.units: Units = "imperial" if settings.text("units", "metric") == "imperial" else "metric"
+        self.dark = theme.wants_dark(settings.text("theme", "system"))
+        self._said = QTimer(self)
+        self._said.setSingleShot(True)
+        self._said.timeout.connect(self._quiet)
+        self.session = session
+        self._build(session)
+        self.actions_ = Actions(self)
+        self._restore()
+        self.apply_look()
+
+    # parts
+
+    def _build(self, session: Session) -> None:
+        self.session = session
+        session.setParent(self)
+        self.view = PlanView(session, self)
+        self.tin = SeedTin(session)
+        self.outline = Outline(session)
+        self.inspector = Inspector(session)
+        self.ribbon = RibbonView(session)
+        self.findings = FindingsPanel(session)
+        self.tool_row = ToolRow(self.view, session)
+        self.left = QTabWidget()
+        self.left.addTab(self.tin, self.tr("Seed tin"))
+        self.left.addTab(self.outline, self.tr("Outline"))
+        self.bottom = QTabWidget()
+        self.bottom.addTab(self.ribbon, self.tr("Season"))
+        self.bottom.addTab(self.findings, self.tr("Findings"))
+        for tabs, name in (
+            (self.left, self.tr("Crops and outline")),
+            (self.bottom, self.tr("Season and findings")),
+        ):
+            tabs.setDocumentMode(True)
+            tabs.setAccessibleName(name)
+        self.across = QSplitter(Qt.Orientation.Horizontal)
+        self.down = QSplitter(Qt.Orientation.Vertical)
+        plan = QWidget()
+        column = QVBoxLayout(plan)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(4)
+        column.addWidget(self.tool_row)
+        column.addWidget(self.view, 1)
+        for part in (_framed(self.left), _framed(plan), _framed(self.inspector)):
+            self.across.addWidget(part)
+        self.across.setStretchFactor(1, 1)
+        self.across.setSizes([232, 850, 320])
+        self.down.addWidget(self.across)
+        self.down.addWidget(_framed(self.bottom))
+        self.down.setStretchFactor(0, 1)
+        self.down.setSizes([640, 220])
+        for splitter in (self.across, self.down):
+            splitter.setHandleWidth(8)
+        desk = QWidget()
+        around = QVBoxLayout(desk)
+        around.setContentsMargins(8, 8, 8, 0)
+        around.addWidget(self.down)
+        self.setCentralWidget(desk)
+        self._connect(session)
+        self._retitle()
+
+    def _connect(self, session: Session) -> None:
+        session.unsaved_changed.connect(self.setWindowModified)
+        session.path_changed.connect(self._retitle)
+        session.changed.connect(self._retitle)
+        session.layout_changed.connect(self._retitle)
+        session.refused.connect(self.say)
+        session.pointed_at.connect(self._bring_into_view)
+        self.view.status.connect(self.say)
+        self.ribbon.hint.connect(self.say)
+        self.tin.picked_up.connect(self.view.carry)
+        self.tin.carried.connect(self.view.carry_move)
+        self.tin.let_go.connect(self.view.carry_drop)
+        self.tin.given_up.connect(self.view.carry_cancel)
+
+    def set_session(self, session: Session) -> None:
+        """Show another garden in this window."""
+        old = self.session
+        shapes = self.across.saveState(), self.down.saveState()
+        self._build(session)
+        self.across.restoreState(shapes[0])
+        self.down.restoreState(shapes[1])
+        self.actions_.rebuild()
+        self.apply_look()
+        old.deleteLater()
+        self.view.fit()
+
+    def _bring_into_view(self, _place: object) -> None:
+        self.view.zoom_to(self.session.selection)
+
+    # words
+
+    def say(self, sentence: str) -> None:
+        """One line in the status bar, for some seconds."""
+        self.statusBar().showMessage(sentence)
+        self._said.start(8000)
+
+    def _quiet(self) -> None:
+        self.statusBar().clearMessage()
+
+    def _retitle(self, *_: object) -> None:
+        session = self.session
+        layout = session.layout
+        where = session.path.name if session.path else self.tr("not saved yet")
+        self.setWindowTitle(f"{session.garden.name} — {layout.year}, {layout.name} ({where})[*]")
+        self.setWindowModified(session.unsaved)
+        self.setWindowFilePath(str(session.path) if session.path else "")
+
+    # look
+
+    def apply_look(self) -> None:
+        """Use the present theme and units everywhere."""
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            colours = theme.apply(app, dark=self.dark)
+            self.view.set_dark(self.dark)
+            self.view.set_units(self.units)
+            self.ribbon.set_colours(colours)
+            self.inspector.set_look(Measure(self.units), colours)
+            self.tin.set_look(Measure(self.units), colours)
+
+    def _restore(self) -> None:
+        for key, restore in (
+            ("window", self.restoreGeometry),
+            ("across", self.across.restoreState),
+            ("down", self.down.restoreState),
+        ):
+            if (shape := settings.shape(key)) is not None:
+                restore(shape)
+
+    # coming and going
+
+    def open_path(self, path: Path) -> bool:
+        """Open a garden in this window, after the question about unsaved changes."""
+        if not self.filing.may_leave(self.session):
+            return False
+        session = self.filing.opened(path)
+        if session is None:
+            return False
+        self.set_session(session)
+        return True
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        if any(url.isLocalFile() and url.toLocalFile().endswith(SUFFIX) for url in event.mimeData().urls()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        for url in event.mimeData().urls():
+            if url.isLocalFile() and url.toLocalFile().endswith(SUFFIX):
+                event.acceptProposedAction()
+                self.open_path(Path(url.toLocalFile()))
+                return
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        if not self.filing.may_leave(self.session):
+            event.ignore()
+            return
+        settings.keep_shape("window", self.saveGeometry())
+        settings.keep_shape("across", self.across.saveState())
+        settings.keep_shape("down", self.down.saveState())
+        event.accept()
+
+
+def _framed(inside: QWidget) -> QFrame:
+    """A panel with round corners round a widget."""
+    frame = QFrame()
+    frame.setProperty("role", "panel")
+    column = QVBoxLayout(frame)
+    column.setContentsMargins(4, 4, 4, 4)
+    column.addWidget(inside)
+    return frame
