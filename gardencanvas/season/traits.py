@@ -152,7 +152,7 @@ def traits(crop: Crop, kind: str, nursery_days: int | None, supported: bool) -> 
     root = _need(crop, "root_depth_m")
     leaf = _mid(crop.leaf_area_index, LEAF_AREA_INDEX)
     none = crop.harvest is Harvest.NONE and _mid(crop.harvest_length_d) == 0.0
-    perennial = crop.life == "perennial"
+    perennial = crop.life == "perennial" and crop.harvest is not Harvest.SINGLE  # garlic is lifted
     return Traits(
         initial_d=initial,
         full_d=full,
