@@ -9,13 +9,13 @@ from pathlib import Path
 from typing import Any, NoReturn
 
 from gardencanvas.crops.catalogue import Catalogue, catalogue
-from gardencanvas.files import FileRefused, open_garden, write_whole
+from gardencanvas.files import CannotWrite, FileRefused, open_garden, write_whole
 from gardencanvas.fit import check
 from gardencanvas.fit.report import FitReport, Verdict
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.resources_folder import resources
 from gardencanvas.words.findings import reason, remedy_text
-from gardencanvas.words.plain import day, plants_of
+from gardencanvas.words.plain import Measure, counted, day, plants_of
 
 OK, CLASH, UNREADABLE = 0, 1, 2
 
@@ -33,7 +33,7 @@ def run(argv: Sequence[str]) -> int:
     command: Callable[[argparse.Namespace], int] = arguments.command
     try:
         return command(arguments)
-    except FileRefused as error:
+    except (FileRefused, CannotWrite) as error:
         print(f"gardencanvas: {error}", file=sys.stderr)
         return UNREADABLE
 
@@ -56,6 +56,15 @@ def _parser() -> argparse.ArgumentParser:
     one.add_argument("--dpi", type=_dpi, default=150)
     one.set_defaults(command=_picture)
 
+    one = commands.add_parser("bedmap", help="the bed map as PDF, true to scale")
+    one.add_argument("file", type=Path)
+    one.add_argument("out", type=Path, help="ends in .pdf")
+    one.add_argument("--layout", help="id or name")
+    one.add_argument("--paper", choices=("a4", "a3", "letter", "tabloid"), default="a4")
+    one.add_argument("--scale", type=_scale, help="20 for 1:20; the largest that fits where none is given")
+    one.add_argument("--on", type=_date, help="date of the plants shown")
+    one.set_defaults(command=_bedmap)
+
     one = commands.add_parser("demo", help="write the demo garden")
     one.add_argument("out", type=Path, help="ends in .gardencanvas")
     one.set_defaults(command=_demo)
@@ -77,6 +86,13 @@ def _dpi(text: str) -> int:
     if not text.isdigit() or not 36 <= int(text) <= 1200:
         raise argparse.ArgumentTypeError(f"{text!r} is not a whole number from 36 to 1200")
     return int(text)
+
+
+def _scale(text: str) -> int:
+    number = text.removeprefix("1:")
+    if not number.isdigit() or not 5 <= int(number) <= 1000:
+        raise argparse.ArgumentTypeError(f"{text!r} is not a scale from 5 to 1000")
+    return int(number)
 
 
 def _chosen(garden: Garden, name: str | None) -> Layout:
@@ -161,6 +177,23 @@ def _picture(arguments: argparse.Namespace) -> int:
     on = arguments.on or layout.middle
     write_picture(garden, layout.id, arguments.out, on, dpi=arguments.dpi)
     print(f"{arguments.out} shows {layout.name} on {day(on)}.")
+    return OK
+
+
+def _bedmap(arguments: argparse.Namespace) -> int:
+    garden = open_garden(arguments.file)
+    layout = _chosen(garden, arguments.layout)
+    if arguments.out.suffix.lower() != ".pdf":
+        raise FileRefused(f"{arguments.out.name} must end in .pdf.")
+    from gardencanvas.canvas.picture import ready
+    from gardencanvas.paper.bedmap import Plan, write_bedmap
+
+    ready()
+    crops = catalogue().with_own(garden.crops, garden.varieties)
+    report = check(garden, layout.id, crops)
+    plan = Plan(garden, layout, report, crops, Measure(), arguments.on or layout.middle)
+    pages = write_bedmap(plan, arguments.out, arguments.paper, arguments.scale)
+    print(f"{arguments.out}: {counted(pages, 'page', 'pages')}.")
     return OK
 
 

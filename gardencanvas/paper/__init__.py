@@ -1,0 +1,1 @@
+"""Bed maps as pages, in millimetres, black on white."""

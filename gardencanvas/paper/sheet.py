@@ -1,0 +1,106 @@
+"""A sheet of paper to draw on in millimetres, whatever lies under the painter."""
+
+from dataclasses import dataclass
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
+
+_BLACK = QColor("#000000")
+
+SCALES = (10, 20, 25, 50, 75, 100, 150, 200, 250, 500, 1000)
+
+
+@dataclass(frozen=True)
+class Box:
+    """A rectangle on the sheet, millimetres from its upper left corner."""
+
+    x: float
+    y: float
+    width: float
+    height: float
+
+
+class Sheet:
+    """Lines, marks and words in millimetres and points.
+
+    ``per_mm`` is device units to a millimetre: a writer's ``resolution()`` / 25.4, never ``physicalDpiX``,
+    which keeps its first value after ``setResolution``.
+    """
+
+    def __init__(self, painter: QPainter, per_mm: float, box: Box) -> None:
+        self.painter = painter
+        self.per_mm = per_mm
+        self.box = box  # what may be drawn on
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+
+    def at(self, x: float, y: float) -> QPointF:
+        """A point on the sheet in device units."""
+        return QPointF(x * self.per_mm, y * self.per_mm)
+
+    def pen(self, width_mm: float, dash: tuple[float, ...] = ()) -> None:
+        """Draw with a black pen of this width; ``dash`` in pen widths."""
+        pen = QPen(_BLACK, width_mm * self.per_mm)
+        pen.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
+        if dash:
+            pen.setDashPattern(list(dash))
+        self.painter.setPen(pen)
+        self.painter.setBrush(Qt.BrushStyle.NoBrush)
+
+    def line(self, x0: float, y0: float, x1: float, y1: float) -> None:
+        """A straight line."""
+        self.painter.drawLine(self.at(x0, y0), self.at(x1, y1))
+
+    def ring(self, points: list[tuple[float, float]]) -> None:
+        """A closed outline."""
+        self.painter.drawPolygon(QPolygonF([self.at(x, y) for x, y in points]))
+
+    def circle(self, x: float, y: float, radius: float) -> None:
+        """A circle."""
+        self.painter.drawEllipse(self.at(x, y), radius * self.per_mm, radius * self.per_mm)
+
+    def font(self, points: float, *, bold: bool = False) -> QFont:
+        """The sheet's font at a size in points."""
+        font = QFont("DejaVu Sans")
+        font.setStyleHint(QFont.StyleHint.SansSerif)
+        font.setPixelSize(max(1, round(points / 72 * 25.4 * self.per_mm)))
+        font.setBold(bold)
+        return font
+
+    def width_of(self, text: str, points: float, *, bold: bool = False) -> float:
+        """Width of a text in millimetres."""
+        return QFontMetricsF(self.font(points, bold=bold)).horizontalAdvance(text) / self.per_mm
+
+    def text(
+        self,
+        box: Box,
+        text: str,
+        points: float = 8.0,
+        *,
+        bold: bool = False,
+        align: str = "left",
+        lines: bool = False,
+    ) -> None:
+        """Words in a box, cut with an ellipsis where they do not fit; ``lines`` wraps them instead."""
+        font = self.font(points, bold=bold)
+        self.painter.setFont(font)
+        self.painter.setPen(QPen(_BLACK))
+        area = QRectF(self.at(box.x, box.y), self.at(box.x + box.width, box.y + box.height))
+        flags = {
+            "left": Qt.AlignmentFlag.AlignLeft,
+            "right": Qt.AlignmentFlag.AlignRight,
+            "middle": Qt.AlignmentFlag.AlignHCenter,
+        }[align] | Qt.AlignmentFlag.AlignVCenter
+        if lines:
+            top = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
+            self.painter.drawText(area, int(top) | int(Qt.TextFlag.TextWordWrap), text)
+            return
+        shown = QFontMetricsF(font).elidedText(text, Qt.TextElideMode.ElideRight, area.width())
+        self.painter.drawText(area, int(flags), shown)
+
+
+def largest_scale(width_m: float, height_m: float, box: Box) -> int:
+    """The largest of the usual scales at which some ground fits into a box: 20 means 1:20."""
+    for scale in SCALES:
+        if width_m * 1000 / scale <= box.width and height_m * 1000 / scale <= box.height:
+            return scale
+    return SCALES[-1]
