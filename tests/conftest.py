@@ -42,10 +42,13 @@ def pytest_unconfigure() -> None:
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Mark whatever uses the Qt application as gui."""
+    """Mark whatever uses the Qt application as gui; leave out what needs a screen where there is none."""
+    no_screen = pytest.mark.skip(reason="needs GARDENCANVAS_TEST_PLATFORM=xcb and an X server")
     for item in items:
         if "qapp" in getattr(item, "fixturenames", ()):
             item.add_marker(pytest.mark.gui)
+        if "xvfb" in item.keywords and os.environ["QT_QPA_PLATFORM"] != "xcb":
+            item.add_marker(no_screen)
 
 
 @pytest.fixture(autouse=True)
