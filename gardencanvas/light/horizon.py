@@ -46,19 +46,25 @@ def _inverse_distances(ring: Floats, points: Floats, far: bool) -> tuple[Floats,
     A ray u meets the side from A to B where cross(u, A) and cross(u, B) differ in sign, at the distance
     cross(A, B − A) / cross(u, B − A).
     """
-    count = len(points)
-    nearest = np.zeros((count, DIRECTIONS))
-    farthest = np.full((count, DIRECTIONS), np.inf) if far else None
-    corners = [corner - points for corner in ring]
-    across = [corner @ _ACROSS for corner in corners]  # cross(u, corner) per ray
-    for (a, across_a), (b, across_b) in pairwise(zip(corners, across, strict=True)):
-        side = (b - a)[:1]
-        reach = a[:, 0] * side[0, 1] - a[:, 1] * side[0, 0]
-        reach = np.where(np.abs(reach) < 1e-12, np.inf, reach)
-        inverse = (side @ _ACROSS) * (1.0 / reach)[:, None]
-        # Half-open, so that a ray through a corner meets one of its two sides.
-        hit = (across_a > 0.0) != (across_b > 0.0)
-        inverse *= hit
+    shape = (len(points), DIRECTIONS)
+    nearest = np.zeros(shape)
+    farthest = np.full(shape, np.inf) if far else None
+    inverse, across, hit = np.empty(shape), np.empty(shape), np.empty(shape, dtype=np.bool_)
+    corners = ring[None, :, :] - points[:, None, :]
+    sides = np.diff(ring, axis=0)
+    reach = corners[:, :-1, 0] * sides[:, 1] - corners[:, :-1, 1] * sides[:, 0]
+    per_reach = np.divide(1.0, reach, out=np.zeros_like(reach), where=np.abs(reach) > 1e-12)
+    along = sides @ _ACROSS
+    # Half-open signs, so that a ray through a corner meets one of its two sides.
+    signs = []
+    for corner in range(len(sides)):
+        np.matmul(corners[:, corner], _ACROSS, out=across)
+        signs.append(across > 0.0)
+    signs.append(signs[0])
+    for side, (before, after) in enumerate(pairwise(signs)):
+        np.multiply(per_reach[:, side, None], along[side], out=inverse)
+        np.not_equal(before, after, out=hit)
+        np.multiply(inverse, hit, out=inverse)
         np.maximum(nearest, inverse, out=nearest)
         if farthest is not None:
             np.minimum(farthest, np.where(inverse > 0.0, inverse, np.inf), out=farthest)

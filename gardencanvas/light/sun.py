@@ -4,7 +4,7 @@ Within 0.02° of NREL's solar position algorithm for 1950–2050, without refrac
 the tropics alike.
 """
 
-from datetime import datetime
+from datetime import datetime, timedelta
 from functools import lru_cache
 from math import pi
 from typing import NamedTuple
@@ -98,13 +98,17 @@ class SunPath(NamedTuple):
 
 
 @lru_cache(maxsize=64)
-def sun_path(latitude_deg: float, steps: int = STEPS) -> SunPath:
+def sun_path(latitude_deg: float, steps: int = STEPS, shift_d: int = 0) -> SunPath:
     """Sun positions in the middle of equal steps from sunrise to sunset, one day a month.
 
-    The weight goes with the sine of the elevation. In the polar night it is 0.
+    ``shift_d`` takes days before or after the representative ones. The weight goes with the sine of the
+    elevation. In the polar night it is 0.
     """
     noon = np.array(
-        [datetime(_REFERENCE_YEAR, m + 1, d, 12) for m, d in enumerate(REPRESENTATIVE_DAYS)],
+        [
+            datetime(_REFERENCE_YEAR, m + 1, d, 12) + timedelta(days=shift_d)
+            for m, d in enumerate(REPRESENTATIVE_DAYS)
+        ],
         dtype="datetime64[s]",
     )
     declination = ephemeris(noon).declination[:, None]
