@@ -1,0 +1,190 @@
+"""Sentences for findings and remedies: one for each code of ``fit.codes``."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.fit.report import Finding, FitReport, Remedy, Verdict
+from gardencanvas.garden.garden import Garden
+from gardencanvas.garden.planting import Planting
+from gardencanvas.words.plain import Measure, counted, crop_name, day, percent, span
+
+
+@dataclass(frozen=True)
+class _Told:
+    """What a sentence is made of."""
+
+    finding: Finding
+    names: tuple[str, ...]  # of the plantings, the one that suffers first
+    measure: Measure
+
+    @property
+    def who(self) -> str:
+        return self.names[0]
+
+    @property
+    def others(self) -> str:
+        return " and ".join(dict.fromkeys(self.names[1:])) or self.who
+
+    def number(self, key: str) -> float:
+        return float(self._value(key))
+
+    def count(self, key: str) -> int:
+        return int(self._value(key))
+
+    def day(self, key: str) -> str:
+        value = self._value(key)
+        return day(value) if isinstance(value, date) else str(value)
+
+    def _value(self, key: str) -> Any:
+        return self.finding.numbers[key]
+
+
+def _crowded(t: _Told) -> str:
+    when = span(t.finding.first, t.finding.last)
+    share = percent(t.number("share"))
+    return (
+        f"{t.who}: {t.others}, of the same height, takes {share} of its ground, {when}. They stand "
+        f"{t.measure.small(t.number('distance_m'))} apart; usual is {t.measure.small(t.number('usual_m'))}."
+    )
+
+
+def _too_close(t: _Told) -> str:
+    return (
+        f"{t.who} stands every {t.measure.small(t.number('distance_m'))}; the closest spacing in the books "
+        f"is {t.measure.small(t.number('minimum_m'))}, usual is {t.measure.small(t.number('usual_m'))} by "
+        f"{t.measure.small(t.number('usual_across_m'))}. "
+        f"There are {t.number('density'):.1f} plants where one has room."
+    )
+
+
+def _light(t: _Told) -> str:
+    left, good, least = t.number("light_left"), t.number("light_needed"), t.number("light_least")
+    if left < least:
+        need = f"it crops from {percent(least)}, fully from {percent(good)}"
+        return f"{percent(left)} of open-sky light is left; {need}."
+    return f"{percent(left)} of open-sky light is left; a full crop wants {percent(good)}."
+
+
+def _fixtures(t: _Told) -> str:
+    return f"{t.who} stands in the shade of what is built or grown there: {_light(t)}"
+
+
+def _shaded(t: _Told) -> str:
+    return f"{t.others} closes over {t.who} from {day(t.finding.first)}: {_light(t)}"
+
+
+def _layered(t: _Told) -> str:
+    return (
+        f"{t.who} grows under {t.others} and keeps {percent(t.number('light_left'))} of open-sky light; "
+        f"it wants {percent(t.number('light_needed'))}. The light is used twice."
+    )
+
+
+def _out_in_time(t: _Told) -> str:
+    spare = counted(t.count("days"), "day", "days")
+    return f"{t.who} is out by {t.day('harvest_last')}, {spare} before {t.others} closes over it."
+
+
+def _too_late(t: _Told) -> str:
+    late = counted(-t.count("days"), "day", "days")
+    return (
+        f"{t.others} closes over {t.who} on {t.day('closes')}, {late} before its last harvest, "
+        f"{t.day('harvest_last')}."
+    )
+
+
+def _in_turns(t: _Told) -> str:
+    return (
+        f"{t.who} is out by {t.day('out')} and {t.others} goes in on {t.day('in_bed')}: "
+        "the same ground is used twice."
+    )
+
+
+def _on_bare_plan(t: _Told) -> str:
+    out, of = t.count("stations"), t.count("of")
+    if out == of:
+        return f"{t.who} stands on bare plan, outside every bed."
+    return f"{out} of {of} stations of {t.who} lie outside every bed."
+
+
+SENTENCES: dict[str, Callable[[_Told], str]] = {
+    "crowded": _crowded,
+    "too close": _too_close,
+    "fixtures": _fixtures,
+    "shaded": _shaded,
+    "layered": _layered,
+    "out in time": _out_in_time,
+    "too late": _too_late,
+    "in turns": _in_turns,
+    "on bare plan": _on_bare_plan,
+}
+
+
+def _names(finding: Finding, garden: Garden, layout_id: str, catalogue: Catalogue) -> tuple[str, ...]:
+    plantings = garden.layout(layout_id).by_id
+    names = []
+    for planting_id in finding.plantings:
+        planting = plantings.get(planting_id)
+        known = isinstance(planting, Planting)
+        names.append(crop_name(catalogue, planting.crop, planting.variety) if known else planting_id)
+    return tuple(names)
+
+
+def reason(
+    finding: Finding, garden: Garden, layout_id: str, catalogue: Catalogue, measure: Measure | None = None
+) -> str:
+    """Why, in one or two sentences with dates and numbers."""
+    told = _Told(finding, _names(finding, garden, layout_id, catalogue), measure or Measure())
+    sentence = SENTENCES[finding.code](told)
+    return sentence[0].upper() + sentence[1:]
+
+
+def headline(
+    report: FitReport, planting_id: str, garden: Garden, catalogue: Catalogue, measure: Measure | None = None
+) -> tuple[str, str]:
+    """What is said at the cursor: the verdict with whom and from when, and one line of why.
+
+    Both come from the worst finding that the planting suffers, or else causes.
+    """
+    planting = garden.layout(report.layout).by_id[planting_id]
+    name = (
+        crop_name(catalogue, planting.crop, planting.variety)
+        if isinstance(planting, Planting)
+        else planting_id
+    )
+    fit = report.plantings.get(planting_id)
+    findings = sorted(report.of(planting_id), key=lambda f: (-f.verdict, f.plantings[0] != planting_id))
+    if fit is None or not findings:
+        return f"{name}: clear", "Nothing else uses this space while it stands."
+    worst = findings[0]
+    why = reason(worst, garden, report.layout, catalogue, measure)
+    names = _names(worst, garden, report.layout, catalogue)
+    if worst.code == "on bare plan":
+        return f"{name}: outside every bed", why
+    partner = next((n for n, i in zip(names, worst.plantings, strict=True) if i != planting_id), None)
+    if worst.plantings[0] != planting_id and worst.verdict > Verdict.SHARES:
+        return f"{name}: {names[0]} {worst.verdict.word} from {day(worst.first)}", why
+    title = f"{name}: {worst.verdict.word}"
+    if partner is not None:
+        title += f" with {partner}"
+    if worst.verdict >= Verdict.STRAINS:
+        title += f" from {day(worst.first)}"
+    return title, why
+
+
+def _shift(n: dict[str, Any], measure: Measure) -> str:
+    return f"Move {measure.small(n['distance_m'])} away"
+
+
+REMEDIES: dict[str, Callable[[dict[str, Any], Measure], str]] = {"shift": _shift}
+
+
+def remedy_text(
+    remedy: Remedy, finding: Finding, garden: Garden, layout_id: str, catalogue: Catalogue,
+    measure: Measure | None = None,
+) -> str:  # fmt: skip
+    """What a remedy will change, exactly."""
+    return REMEDIES[remedy.code](dict(remedy.numbers), measure or Measure())

@@ -1,0 +1,187 @@
+"""Writes a PNG of every main state of the window to tests/gallery/: run it, then look at them.
+
+    python tests/gallery.py [NAME ...]
+
+``QT_SCALE_FACTOR=2 python tests/gallery.py`` shows them at 200 %.
+"""
+
+import os
+import sys
+from collections.abc import Callable
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
+
+from PySide6.QtCore import QEventLoop, QPointF, QTimer
+from PySide6.QtWidgets import QApplication
+
+from gardencanvas.app import theme
+from gardencanvas.app.session import Session
+from gardencanvas.app.start import application, demo_garden, new_garden
+from gardencanvas.app.window import MainWindow
+
+OUT = Path(__file__).resolve().parent / "gallery"
+SHOWN: dict[str, Callable[[], MainWindow]] = {}
+
+
+def state(make: Callable[[], MainWindow]) -> Callable[[], MainWindow]:
+    """Register a state of the window under its function's name."""
+    SHOWN[make.__name__] = make
+    return make
+
+
+def settle(milliseconds: int = 250) -> None:
+    """Let timers and repaints run."""
+    loop = QEventLoop()
+    QTimer.singleShot(milliseconds, loop.quit)
+    loop.exec()
+
+
+def window(session: Session, width: int = 1440, height: int = 900, *, dark: bool = False) -> MainWindow:
+    """A shown window of that size."""
+    main = MainWindow(session)
+    main.dark = dark
+    main.apply_look()
+    main.resize(width, height)
+    main.show()
+    settle(50)
+    main.view.fit()
+    settle()
+    return main
+
+
+def _select(main: MainWindow, *ids: str) -> MainWindow:
+    main.session.select(ids)
+    settle()
+    return main
+
+
+def _carry(main: MainWindow, crop: str, x_m: float, y_m: float, mode: str = "rows") -> MainWindow:
+    main.view.carry(crop, None, mode)
+    at = main.view.mapFromScene(QPointF(100 * x_m, 100 * y_m))
+    main.view.carry_move(main.view.viewport().mapToGlobal(at))
+    settle()
+    return main
+
+
+@state
+def empty_garden() -> MainWindow:
+    return window(Session(new_garden(2027)))
+
+
+@state
+def demo() -> MainWindow:
+    return window(Session(demo_garden()))
+
+
+@state
+def drag_that_clashes() -> MainWindow:
+    return _carry(window(Session(demo_garden())), "cabbage", 1.3, 0.6)
+
+
+@state
+def drag_that_shares() -> MainWindow:
+    return _carry(window(Session(demo_garden())), "lettuce", 0.5, 2.3, "single")
+
+
+@state
+def drag_outside() -> MainWindow:
+    return _carry(window(Session(demo_garden())), "leek", 11.8, 0.8)
+
+
+@state
+def one_selected() -> MainWindow:
+    return _select(window(Session(demo_garden())), "p-kohlrabi")
+
+
+@state
+def many_selected() -> MainWindow:
+    return _select(window(Session(demo_garden())), "p-leek", "p-celery", "p-carrot", "p-parsley")
+
+
+@state
+def bed_selected() -> MainWindow:
+    return _select(window(Session(demo_garden())), "bed-2")
+
+
+@state
+def strained_bed() -> MainWindow:
+    main = window(Session(demo_garden()))
+    main.view.zoom_to({"bed-4"})
+    return _select(main, "p-lettuce-late")
+
+
+@state
+def findings_list() -> MainWindow:
+    main = window(Session(demo_garden()))
+    main.bottom.setCurrentWidget(main.findings)
+    settle()
+    return main
+
+
+@state
+def outline() -> MainWindow:
+    main = window(Session(demo_garden()))
+    main.left.setCurrentWidget(main.outline)
+    return _select(main, "p-tomato")
+
+
+@state
+def search_in_the_tin() -> MainWindow:
+    main = window(Session(demo_garden()))
+    main.tin.search.setText("bean")
+    settle()
+    return main
+
+
+@state
+def dark_theme() -> MainWindow:
+    return _select(window(Session(demo_garden()), dark=True), "p-squash")
+
+
+@state
+def small_window() -> MainWindow:
+    return _select(window(Session(demo_garden()), 1024, 700), "p-leek")
+
+
+@state
+def large_window() -> MainWindow:
+    return window(Session(demo_garden()), 2560, 1440)
+
+
+@state
+def long_names() -> MainWindow:
+    from gardencanvas.garden.edits import change
+
+    session = Session(demo_garden())
+    name = '<img src="x"> The bed behind the shed where the old man used to grow his prize marrows & leeks'
+    session.propose(change(session.garden, session.layout_id, "bed-2", name=name), "Rename bed")
+    return _select(window(session), "bed-2")
+
+
+@state
+def imperial_units() -> MainWindow:
+    main = window(Session(demo_garden()))
+    main.units = "imperial"
+    main.apply_look()
+    return _select(main, "p-leek")
+
+
+def main(names: list[str]) -> None:
+    """Write the pictures named, or all."""
+    app = application()
+    OUT.mkdir(exist_ok=True)
+    for name in names or list(SHOWN):
+        shown = SHOWN[name]()
+        shown.grab().save(str(OUT / f"{name}.png"))
+        shown.session.undo_stack.setClean()
+        shown.close()
+        shown.deleteLater()
+        QApplication.processEvents()
+        print(name)  # noqa: T201 - a script that says what it did
+    theme.apply(app, dark=False)
+
+
+if __name__ == "__main__":
+    main(sys.argv[1:])
