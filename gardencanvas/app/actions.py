@@ -399,7 +399,8 @@ class Actions(QObject):
                 "clear – thin outline: nothing else uses this space while the plant stands.\n\n"
                 "shares – double outline: it overlaps a neighbour and that works, since they differ in "
                 "height, roots or time.\n\n"
-                "strains – dashed outline: it works at a cost that is named: less light, a late harvest, thirst.\n\n"
+                "strains – dashed outline: it works at a cost that is named: less light, a late harvest, "
+                "thirst.\n\n"
                 "clashes – thick, hatched outline: one of them fails."
             )
         )
@@ -414,9 +415,9 @@ class Actions(QObject):
         box.setText(self.tr("Garden Canvas {0}").format(__version__))
         box.setInformativeText(
             self.tr(
-                "Plans several crops in the same ground. Its figures are handbook values with their ranges and "
-                "sources; your soil and weather are your own. Follow local rules and qualified advice where a plant "
-                "can hurt someone."
+                "Plans several crops in the same ground. Its figures are handbook values with their ranges "
+                "and sources; your soil and weather are your own. Follow local rules and qualified advice "
+                "where a plant can hurt someone."
             )
         )
         if app is not None:

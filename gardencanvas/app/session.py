@@ -10,11 +10,14 @@ from PySide6.QtGui import QUndoCommand, QUndoStack
 from gardencanvas.canvas.desk import Desk
 from gardencanvas.crops.catalogue import Catalogue, catalogue
 from gardencanvas.files import open_garden, save_garden
+from gardencanvas.fit.aids import supported, warmed
 from gardencanvas.fit.checker import Checker
 from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.planting import Planting
-from gardencanvas.season.course import Course
+from gardencanvas.garden.site import Site
+from gardencanvas.season.course import Course, Growing
+from gardencanvas.season.growth import follow, span
 
 
 class _Step(QUndoCommand):
@@ -55,7 +58,7 @@ class Session(Desk):
         self._checker = Checker(self._catalogue)
         self._report: FitReport | None = None
         self._preview_report: FitReport | None = None
-        self._courses: dict[str, tuple[Planting, Course]] = {}
+        self._courses: dict[str, tuple[Site, Growing, Course]] = {}
 
     # what is known
 
@@ -77,12 +80,22 @@ class Session(Desk):
         return self._preview_report or self.report
 
     def course(self, planting: Planting) -> Course:
-        """How one planting grows through the season; computed once per value."""
+        """How one planting grows through the season; computed anew only when that changes."""
+        crop = self.catalogue.resolve(planting.crop, planting.variety)
+        layout, site = self.layout, self.garden.site
+        growing = Growing(
+            crop,
+            planting.start,
+            planting.end,
+            supported=supported(planting, crop, layout.supports),
+            warmed=warmed(planting, layout.covers),
+        )
         known = self._courses.get(planting.id)
-        if known is None or known[0] is not planting:
-            known = (planting, course_of(self.garden, self.layout, planting, self.catalogue))
+        if known is None or known[0] is not site or known[1] != growing:
+            weeks = span(site, [growing], layout.season)
+            known = (site, growing, follow(site, [growing], weeks))
             self._courses[planting.id] = known
-        return known[1]
+        return known[2]
 
     @property
     def unsaved(self) -> bool:
@@ -118,8 +131,6 @@ class Session(Desk):
     def _put(self, garden: Garden) -> None:
         before, self.garden = self.garden, garden
         self._report = None
-        if garden.site is not before.site:
-            self._courses.clear()
         if garden.crops is not before.crops or garden.varieties is not before.varieties:
             self._catalogue = catalogue().with_own(garden.crops, garden.varieties)
             self._checker = Checker(self._catalogue)

@@ -1,11 +1,11 @@
-"""Why: the findings of a planting in plain words, with their remedies as buttons."""
+"""Why: the findings of a planting in plain words, each with its source."""
 
-from PySide6.QtWidgets import QFrame, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QVBoxLayout, QWidget
 
 from gardencanvas.app.labels import PlainLabel, verdict_word
 from gardencanvas.app.session import Session
-from gardencanvas.fit.report import Finding, Verdict
-from gardencanvas.words.findings import reason, remedy_text
+from gardencanvas.fit.report import Finding
+from gardencanvas.words.findings import reason
 from gardencanvas.words.sources import cited
 
 _SHOWN = 6
@@ -53,24 +53,4 @@ class Reasons(QWidget):
         text.setAccessibleName(f"{verdict_word(finding.verdict)}: {said}")
         column.addWidget(text)
         column.addWidget(PlainLabel(cited(session.catalogue, finding.source), "source"))
-        if finding.verdict >= Verdict.STRAINS:
-            for number, remedy in enumerate(finding.remedies[:3]):
-                text = remedy_text(remedy, finding, session.garden, session.layout_id, session.catalogue)
-                button = QPushButton(text)
-                button.setProperty("role", "remedy")
-                button.setProperty("finding", finding.id)
-                button.setProperty("remedy", number)
-                button.setToolTip(text)
-                button.clicked.connect(self._apply)
-                column.addWidget(button)
         return card
-
-    def _apply(self) -> None:
-        button = self.sender()
-        if not isinstance(button, QPushButton):
-            return
-        session = self._session
-        finding = next((f for f in session.report.findings if f.id == button.property("finding")), None)
-        if finding is not None:
-            after = applied(session, finding, button.property("remedy"))
-            session.propose(after, button.text())
