@@ -1,0 +1,59 @@
+"""Supports and covers that act on a planting."""
+
+from collections.abc import Sequence
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+
+from gardencanvas.crops.model import Crop, Habit, Layer
+from gardencanvas.fit.thresholds import AIDED_SHARE, SUPPORT_REACH_M
+from gardencanvas.garden.ground import Cover, LineSupport, RingSupport
+from gardencanvas.garden.planting import Planting
+
+Bools = NDArray[np.bool_]
+
+WARMING = ("fleece", "cloche", "frame")  # mesh lets the air through
+
+
+def climbs(crop: Crop) -> bool:
+    """Whether a support changes how a crop grows."""
+    return crop.layer is Layer.CLIMBING or crop.habit in (Habit.CLIMBER, Habit.SPRAWLER)
+
+
+def supported(planting: Planting, crop: Crop, supports: Sequence[LineSupport | RingSupport]) -> bool:
+    """Whether most stations of a climber reach a support."""
+    if not supports or not climbs(crop):
+        return False
+    xy = planting.stations
+    reached = np.zeros(len(xy), dtype=bool)
+    for support in supports:
+        reached |= _reach(xy, support)
+    return bool(reached.mean() >= AIDED_SHARE)
+
+
+def _reach(xy: NDArray[np.float64], support: LineSupport | RingSupport) -> Bools:
+    if isinstance(support, RingSupport):
+        x, y = support.centre
+        ring: Bools = np.hypot(xy[:, 0] - x, xy[:, 1] - y) <= support.radius_m + SUPPORT_REACH_M
+        return ring
+    a, b = np.array(support.begin), np.array(support.end)
+    along = np.clip(((xy - a) @ (b - a)) / float((b - a) @ (b - a)), 0.0, 1.0)
+    off = xy - (a + along[:, None] * (b - a))
+    line: Bools = np.hypot(off[:, 0], off[:, 1]) <= SUPPORT_REACH_M
+    return line
+
+
+def warmed(planting: Planting, covers: Sequence[Cover]) -> bool:
+    """Whether most stations lie under a warming cover on the day they go into the bed."""
+    on = planting.start.on
+    xy = planting.stations
+    for cover in covers:
+        if cover.kind not in WARMING:
+            continue
+        if (cover.first and on < cover.first) or (cover.last and on > cover.last):
+            continue
+        ground = shapely.Polygon(cover.outline)
+        if shapely.intersects_xy(ground, xy[:, 0], xy[:, 1]).mean() >= AIDED_SHARE:
+            return True
+    return False

@@ -1,0 +1,192 @@
+"""The check of a layout, whole or kept up with edits.
+
+``Checker`` keeps what it found for parts of a garden that have not changed, by their identity; every part of
+its answer depends on values alone, so that it equals a fresh ``check``.
+"""
+
+from collections import OrderedDict
+from collections.abc import Sequence
+
+import numpy as np
+from numpy.typing import NDArray
+
+from gardencanvas.crops.catalogue import Catalogue, catalogue
+from gardencanvas.fit.judged import Judged
+from gardencanvas.fit.nearby import nearby
+from gardencanvas.fit.outside import outside
+from gardencanvas.fit.pairing import Pairing, pairing
+from gardencanvas.fit.planting_fit import Opinion, opinion
+from gardencanvas.fit.report import Finding, FitReport
+from gardencanvas.fit.shading import lit
+from gardencanvas.fit.spacing import spacing
+from gardencanvas.fit.standing import Standing
+from gardencanvas.fit.stands import Stand
+from gardencanvas.fit.timing import days_to_spare
+from gardencanvas.garden.garden import Garden, Layout
+from gardencanvas.light.fixtures import open_sky
+
+Floats = NDArray[np.float64]
+Stands = tuple[Stand, ...]
+
+KEPT_LAYOUTS = 4
+
+
+def check(garden: Garden, layout_id: str | None = None, catalogue: Catalogue | None = None) -> FitReport:
+    """Judge one layout of a garden, all season.
+
+    Parameters
+    ----------
+    layout_id
+        Id or name of the layout; the first where none is given.
+    catalogue
+        The crops to judge by; the shipped ones with the garden's own where none is given.
+
+    Raises
+    ------
+    KeyError
+        If there is no such layout.
+    UnknownCrop
+        If a planting names a crop or variety that the catalogue does not hold.
+    """
+    return Checker(catalogue).update(garden, garden.layout(layout_id).id)
+
+
+class Checker:
+    """Keeps a report up to date: ``update`` costs only what changed since the last time."""
+
+    def __init__(self, catalogue: Catalogue | None = None) -> None:
+        self._catalogue = catalogue
+        self._own: tuple[object, object, Catalogue] | None = None
+        self._states: OrderedDict[str, _State] = OrderedDict()
+
+    def update(self, garden: Garden, layout_id: str) -> FitReport:
+        """The report of a garden's layout; the same as a fresh ``check`` gives. Raises as ``check`` does."""
+        layout = garden.layout(layout_id)
+        crops = self._crops(garden)
+        state = self._states.pop(layout.id, None)
+        if state is None or state.crops is not crops or not state.standing.serves(garden.site, layout):
+            state = _State(crops, garden, layout)
+        report = state.report(garden, layout)
+        self._states[layout.id] = state
+        while len(self._states) > KEPT_LAYOUTS:
+            self._states.popitem(last=False)
+        return report
+
+    def _crops(self, garden: Garden) -> Catalogue:
+        if self._catalogue is not None:
+            return self._catalogue
+        own = self._own
+        if own is None or own[0] is not garden.crops or own[1] is not garden.varieties:
+            own = (garden.crops, garden.varieties, catalogue().with_own(garden.crops, garden.varieties))
+            self._own = own
+        return own[2]
+
+
+class _State:
+    """What is known of one layout since the last report."""
+
+    def __init__(self, crops: Catalogue, garden: Garden, layout: Layout) -> None:
+        self.crops = crops
+        self.standing = Standing(crops, garden.site, layout)
+        self._stands: dict[str, Stands] = {}
+        self._pairings: dict[tuple[str, str], Pairing] = {}
+        self._partners: dict[str, set[str]] = {}
+        self._skies: dict[str, tuple[Floats, ...]] = {}
+        self._opinions: dict[str, Opinion] = {}
+        self._outside: dict[str, tuple[Judged, ...]] = {}
+        self._beds: object = None
+        self._fixtures: object = None
+        self._site: object = None
+
+    def report(self, garden: Garden, layout: Layout) -> FitReport:
+        """Bring everything up to date and answer."""
+        before, self._stands = self._stands, self.standing.of(layout)
+        changed = [p for p, stands in self._stands.items() if before.get(p) is not stands]
+        touched = self._forget({p for p in before if self._stands.get(p) is not before[p]})
+        touched.update(changed, self._meet(changed))
+        touched.update(self._surroundings(garden, layout, changed))
+        for planting in touched:
+            if planting in self._stands:
+                self._opinions[planting] = self._judge(planting)
+        plantings = {p: self._opinions[p].fit for p in self._stands}
+        return FitReport(layout.id, layout.season, plantings, self._findings())
+
+    def _forget(self, gone: set[str]) -> set[str]:
+        """Drop what was known of plantings that changed or went; return those they met."""
+        met: set[str] = set()
+        for planting in gone:
+            for partner in self._partners.pop(planting, set()):
+                met.add(partner)
+                self._pairings.pop(_pair(planting, partner), None)
+                if partner in self._partners:
+                    self._partners[partner].discard(planting)
+            self._opinions.pop(planting, None)
+            self._skies.pop(planting, None)
+            self._outside.pop(planting, None)
+        return met
+
+    def _meet(self, changed: Sequence[str]) -> set[str]:
+        """Pair changed plantings with those near them; return those that meet."""
+        met: set[str] = set()
+        for one, two in nearby(self._stands, changed):
+            found = pairing(self._stands[one], self._stands[two])
+            if found is not None:
+                self._pairings[_pair(one, two)] = found
+                self._partners.setdefault(one, set()).add(two)
+                self._partners.setdefault(two, set()).add(one)
+                met.update((one, two))
+        return met
+
+    def _surroundings(self, garden: Garden, layout: Layout, changed: Sequence[str]) -> set[str]:
+        """What fixtures and beds mean to plantings; return those for which it was asked anew."""
+        every = list(self._stands)
+        lit_anew = (
+            every if garden.fixtures is not self._fixtures or garden.site is not self._site else changed
+        )
+        laid_anew = every if layout.beds is not self._beds else changed
+        self._fixtures, self._beds, self._site = garden.fixtures, layout.beds, garden.site
+        if garden.fixtures:
+            for planting in lit_anew:
+                self._skies[planting] = tuple(
+                    np.round(open_sky(garden.site, garden.fixtures, s.xy), 6) for s in self._stands[planting]
+                )
+        else:
+            self._skies.clear()
+        for planting in laid_anew:
+            found = (outside(s, layout.beds) for s in self._stands[planting])
+            self._outside[planting] = tuple(f for f in found if f is not None)
+        return {*lit_anew, *laid_anew}
+
+    def _judge(self, planting: str) -> Opinion:
+        stands = self._stands[planting]
+        pairings = [
+            self._pairings[_pair(planting, partner)] for partner in sorted(self._partners.get(planting, ()))
+        ]
+        own = [*self._outside[planting]]
+        light = np.ones(stands[0].planting.pattern.count)
+        skies = self._skies.get(planting)
+        for number, stand in enumerate(stands):
+            close = spacing(stand)
+            own += [close] if close is not None else []
+            meetings = [m for p in pairings for m in p.meetings if stand is m.a or stand is m.b]
+            shade = lit(stand, meetings, skies[number] if skies else None)
+            light[stand.index] = shade.light
+            own += shade.judged
+        paired = [j for p in pairings for j in p.judged]
+        mine = [j for j in paired if j.finding.plantings[0] == planting]
+        theirs = [j for j in paired if j.partner is not None and j.partner[0] == planting]
+        spare = [d for j in mine if (d := days_to_spare(j)) is not None]
+        return opinion(stands, light, [*own, *mine], theirs, min(spare, default=None))
+
+    def _findings(self) -> tuple[Finding, ...]:
+        findings = [f for p in self._stands for f in self._opinions[p].findings]
+        findings.sort(key=_rank)
+        return tuple(findings)
+
+
+def _pair(one: str, two: str) -> tuple[str, str]:
+    return (one, two) if one < two else (two, one)
+
+
+def _rank(finding: Finding) -> tuple[int, str]:
+    return -finding.verdict, finding.id

@@ -1,0 +1,67 @@
+"""Crowding: plants of like height that want the same ground at the same time."""
+
+import numpy as np
+from numpy.typing import NDArray
+
+from gardencanvas.fit.judged import Judged, finding_of, worst_of
+from gardencanvas.fit.meeting import Meeting
+from gardencanvas.fit.report import Kind, Verdict
+from gardencanvas.fit.stands import Stand
+from gardencanvas.fit.thresholds import CHOKED, CHOKED_TIME, CROWDED, CROWDED_DAYS
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.intp]
+
+
+def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
+    """What a stand loses of its ground to the other one.
+
+    Each station's footprint overlapped by the other stand's, weighted by how alike the heights are, less
+    what its own usual spacing leaves unused (``own.spare_of``).
+    """
+    other = meeting.b if sufferer is meeting.a else meeting.a
+    side = meeting.side(sufferer)
+    together = meeting.together
+    if not together.any() or float(side.crowded[:, together].max()) < CROWDED:
+        return None
+    spare = sufferer.spare
+    size = spare.size_of_week[meeting.begin + meeting.starts]
+    excess = (side.crowded - spare.share[side.stations][:, size]) * together
+    days = 7 * meeting.lengths
+    crowded_days: Ints = (excess >= CROWDED) @ days
+    choked_days: Ints = (excess >= CHOKED) @ days
+    marks = np.where(crowded_days >= CROWDED_DAYS, Verdict.STRAINS, Verdict.CLEAR).astype(np.uint8)
+    long = max(float(CROWDED_DAYS), CHOKED_TIME * sufferer.own_days)
+    marks[choked_days >= long] = Verdict.CLASHES
+    bad = np.flatnonzero(marks)
+    if len(bad) == 0:
+        return None
+    return _judged(meeting, sufferer, other, bad, marks[bad], excess[bad], crowded_days[bad])
+
+
+def _judged(
+    meeting: Meeting, sufferer: Stand, other: Stand, bad: NDArray[np.intp], marks: NDArray[np.uint8],
+    excess: Floats, crowded_days: Ints,
+) -> Judged:  # fmt: skip
+    side = meeting.side(sufferer)
+    peak = excess.max(axis=1)
+    worst = worst_of(marks, peak)
+    spells = np.flatnonzero((excess >= CROWDED).any(axis=0))
+    first = meeting.begin + int(meeting.starts[spells[0]])
+    last = meeting.begin + int(meeting.starts[spells[-1]] + meeting.lengths[spells[-1]]) - 1
+    days = (
+        max(sufferer.first_day(first), other.first_day(first)),
+        min(sufferer.last_day(last), other.last_day(last)),
+    )
+    finding = finding_of(
+        Kind.CROWDING, "crowded", sufferer, (other,), side.stations[bad], marks, days,
+        {
+            "share": round(min(float(peak[worst]), 1.0), 6),
+            "days": int(crowded_days[worst]),
+            "distance_m": round(float(side.nearest_m[bad[worst]]), 6),
+            "usual_m": round((sufferer.ground.spacing_m + other.ground.spacing_m) / 2, 6),
+            "stations": len(bad),
+        },
+        worst=worst,
+    )  # fmt: skip
+    return Judged(finding, marks)

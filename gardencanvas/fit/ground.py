@@ -1,0 +1,78 @@
+"""The ground a plant needs and the ground it has."""
+
+from math import pi, sqrt
+from typing import NamedTuple
+
+from shapely import Polygon
+
+from gardencanvas.crops.model import Crop
+from gardencanvas.garden.pattern import Block, Drift, Edging, RingPattern, Rows, Spots, Strip
+from gardencanvas.garden.planting import Planting
+
+
+class Ground(NamedTuple):
+    """Ground of one station.
+
+    A plant among its like spreads no wider than a disc of the ground its usual spacing gives it: a carrot's
+    leaves could cover 30 cm, but stand 5 cm apart in the row.
+    """
+
+    need_m2: float  # by the usual spacing
+    along_m: float  # the usual spacing in the row …
+    across_m: float  # … and between rows
+    radius_m: float  # of a disc of the needed ground
+    station_m2: float  # ground its own pattern gives it
+    clump_factor: float  # radius of a clump over that of one plant left to spread
+
+    @property
+    def spacing_m(self) -> float:
+        """Equal spacing each way that gives the same ground."""
+        return sqrt(self.need_m2)
+
+
+def usual_spacing(crop: Crop, seedlings: int = 1) -> tuple[float, float]:
+    """Usual spacing in the row and between rows, metres; for a clump, its own.
+
+    A clump of another size than usual gets ground in proportion. A crop with no clump spacing on record
+    gets that of so many single plants.
+    """
+    spread = crop.spread_m.mid if crop.spread_m else 0.3
+    along = crop.in_row_m.mid if crop.in_row_m else spread
+    across = max(crop.between_rows_m.mid if crop.between_rows_m else spread, along)
+    if seedlings == 1:
+        return along, across
+    if crop.clump_spacing_m and crop.clump_plants:
+        each = crop.clump_spacing_m.mid * sqrt(seedlings / crop.clump_plants.mid)
+        return each, each
+    return along * sqrt(seedlings), across * sqrt(seedlings)
+
+
+def pattern_spacing(planting: Planting) -> tuple[float, float | None]:
+    """Distance along and across that a pattern keeps; None across a single line or loose spots."""
+    pattern = planting.pattern
+    if isinstance(pattern, Rows):
+        return pattern.spacing_m, pattern.row_spacing_m if pattern.rows > 1 else None
+    if isinstance(pattern, Strip):
+        return pattern.spacing_m, pattern.across_m
+    if isinstance(pattern, Block):
+        return pattern.spacing_m, pattern.spacing_m * (sqrt(3) / 2 if pattern.staggered else 1.0)
+    if isinstance(pattern, Drift):
+        each = sqrt(Polygon(pattern.outline).area / pattern.count)
+        return max(each, pattern.spacing_m), max(each, pattern.spacing_m)
+    if isinstance(pattern, Edging | RingPattern):
+        return pattern.spacing_m, None
+    return pattern.spacing_m if isinstance(pattern, Spots) else 0.3, None
+
+
+def ground_of(planting: Planting, crop: Crop) -> Ground:
+    """Ground needed by the crop's usual spacing, and ground the pattern gives."""
+    seedlings = planting.per_station
+    along, across = usual_spacing(crop, seedlings)
+    need = along * across
+    widest = crop.spread_m.mid * sqrt(seedlings) if crop.spread_m else sqrt(need)
+    if isinstance(planting.pattern, Spots):
+        given = need  # loose spots have what they need; how near they really stand is seen station by station
+    else:
+        own, beside = pattern_spacing(planting)
+        given = min(own, widest) * min(beside or widest, widest)
+    return Ground(need, along, across, sqrt(need / pi), given, sqrt(seedlings))

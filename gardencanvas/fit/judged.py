@@ -1,0 +1,61 @@
+"""A finding with the verdict of each station it names."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date
+
+import numpy as np
+from numpy.typing import NDArray
+
+from gardencanvas.fit.report import Finding, Kind, Verdict
+from gardencanvas.fit.stands import Stand
+from gardencanvas.fit.thresholds import SOURCE
+
+Marks = NDArray[np.uint8]
+Number = float | int | str | date
+Ints = NDArray[np.intp]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Judged:
+    """A finding, the verdict of each of its stations, and the stations of the other that share."""
+
+    finding: Finding
+    marks: Marks  # as ``finding.stations``
+    partner: tuple[str, Ints] | None = None  # planting, and its stations that overlap and lose nothing
+
+
+def finding_of(
+    kind: Kind,
+    code: str,
+    sufferer: Stand,
+    others: tuple[Stand, ...],
+    stations: Ints,
+    marks: Marks,
+    days: tuple[date, date],
+    numbers: Mapping[str, Number],
+    *,
+    source: str = SOURCE,
+    worst: int = 0,
+) -> Finding:
+    """A finding on some stations (indices within the stand), shown at the worst one."""
+    names = (sufferer.planting.id, *dict.fromkeys(o.planting.id for o in others))
+    x, y = sufferer.xy[stations[worst]]
+    return Finding(
+        id=":".join((kind.value, *names)),
+        kind=kind,
+        verdict=Verdict(int(marks.max())),
+        plantings=names,
+        first=days[0],
+        last=max(days),
+        code=code,
+        numbers=numbers,
+        source=source,
+        place=(float(x), float(y)),
+        stations=sufferer.index[stations].astype(np.int32),
+    )
+
+
+def worst_of(marks: Marks, measure: NDArray[np.float64]) -> int:
+    """The station to show: the worst verdict, and among those the greatest measure; the first of equals."""
+    return int(np.lexsort((-measure, -marks.astype(np.int64)))[0])

@@ -1,0 +1,172 @@
+"""Where and when two stands meet, and what each takes from the other."""
+
+from dataclasses import dataclass
+
+import numpy as np
+from numpy.typing import NDArray
+
+from gardencanvas.fit.geometry import TOUCH_M, crossing_area
+from gardencanvas.fit.near import Pairs, near_pairs
+from gardencanvas.fit.stands import BASE, HEIGHT, IN_BED, LEAF, RADIUS, Stand
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.intp]
+Bools = NDArray[np.bool_]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Side:
+    """What one stand bears from the other; arrays of shape (touched stations, spells).
+
+    A spell is a run of weeks in which neither changes size.
+    """
+
+    stations: Ints  # of the stand, those that are touched
+    covered: Floats  # share of the footprint that lies under or in the other's, summed over its plants
+    crowded: Floats  # the same, weighted by how alike the heights are
+    passed: Floats  # logarithm of the share of light that the other's taller canopy lets through
+    nearest_m: Floats  # (touched stations,): distance of each one's nearest neighbour
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Meeting:
+    """Two stands whose footprints overlap on the plan, at the same or at different dates.
+
+    Weeks ``[begin, end)`` of the grid: from the later one's first week to the later one's last. ``spell`` has
+    shape (end − begin,): which spell a week belongs to; ``starts`` the first week of each spell, counted from
+    ``begin``.
+    """
+
+    a: Stand
+    b: Stand
+    begin: int
+    end: int
+    spell: Ints
+    starts: Ints
+    together: Bools  # (spells,): both stand in the bed
+    of_a: Side
+    of_b: Side
+
+    @property
+    def lengths(self) -> Ints:
+        """Weeks of each spell."""
+        return np.diff(self.starts, append=self.end - self.begin)
+
+    def side(self, stand: Stand) -> Side:
+        """What that stand bears."""
+        return self.of_a if stand is self.a else self.of_b
+
+
+def meet(a: Stand, b: Stand) -> Meeting | None:
+    """The meeting of two stands; None where their footprints never share ground.
+
+    Each side counts only weeks in which the other stands in the bed; a plant already lifted is taken at its
+    last size, to see what would have closed over it.
+    """
+    begin, end = max(a.begin, b.begin), max(a.end, b.end)
+    if begin >= end or a.end == a.begin or b.end == b.begin:
+        return None
+    one, two = a.sizes[:, begin:end], b.sizes[:, begin:end]
+    reach = float((one[RADIUS] + two[RADIUS]).max()) - TOUCH_M
+    pairs = near_pairs(a.xy, b.xy, a.box, b.box, reach)
+    if len(pairs.i) == 0:
+        return None
+    starts, spell = _spells(one, two)
+    one, two = one[:, starts], two[:, starts]
+    return Meeting(
+        a, b, begin, end, spell, starts,
+        (one[IN_BED] > 0) & (two[IN_BED] > 0),
+        *_sides(pairs, one, two),
+    )  # fmt: skip
+
+
+def _spells(one: Floats, two: Floats) -> tuple[Ints, Ints]:
+    """First week of each run of equal weeks, and the run of each week."""
+    changes = (one[:, 1:] != one[:, :-1]).any(axis=0) | (two[:, 1:] != two[:, :-1]).any(axis=0)
+    starts = np.concatenate([[0], np.flatnonzero(changes) + 1])
+    spell = np.concatenate([[0], np.cumsum(changes)])
+    return starts, spell
+
+
+def likeness(one: Floats, two: Floats) -> Floats:
+    """How alike two canopies are in height: what both fill over what either fills, 0 to 1."""
+    both = np.minimum(one[HEIGHT], two[HEIGHT]) - np.maximum(one[BASE], two[BASE])
+    either = np.maximum(one[HEIGHT], two[HEIGHT]) - np.minimum(one[BASE], two[BASE])
+    share: Floats = np.maximum(both, 0.0) / np.maximum(either, 1e-9)
+    return share
+
+
+def taken_above(low: Floats, tall: Floats) -> Floats:
+    """Share of light that the leaves of one canopy above the top of another take (Beer–Lambert).
+
+    The leaves are spread evenly from the taller canopy's underside to its top; 0 where it is not taller.
+    """
+    depth = tall[HEIGHT] - tall[BASE]
+    above = tall[HEIGHT] - np.maximum(low[HEIGHT], tall[BASE])
+    part = np.clip(above / np.maximum(depth, 1e-9), 0.0, 1.0)
+    share: Floats = -np.expm1(-tall[LEAF] * part)
+    return share
+
+
+def _sides(pairs: Pairs, one: Floats, two: Floats) -> tuple[Side, Side]:
+    """Both sides from near pairs and sizes by spell, shapes (5, spells)."""
+    spells = one.shape[1]
+    r, s = one[RADIUS], two[RADIUS]
+    lively = (r > 0.0) & (s > 0.0)
+    pair, spell = np.nonzero((pairs.distance_m[:, None] < r + s - TOUCH_M) & lively)
+    lens = _lens(r[spell], s[spell], pairs.distance_m[pair])
+    alike = likeness(one, two)
+    a_low = one[HEIGHT] < two[HEIGHT]
+    taken = np.where(a_low, taken_above(one, two), taken_above(two, one))
+    low_area = np.pi * np.where(a_low, r, s) ** 2
+    with np.errstate(divide="ignore", invalid="ignore"):
+        passed = np.log1p(-np.minimum(lens / low_area[spell], 1.0) * np.minimum(taken, 0.999)[spell])
+        area_a, area_b = np.pi * r * r, np.pi * s * s
+        sides = []
+        for stations, area, other, lower in (
+            (pairs.i, area_a, two[IN_BED], a_low), (pairs.j, area_b, one[IN_BED], ~a_low),
+        ):  # fmt: skip
+            touched, place = _touched(stations)
+            cell = place[pair] * spells + spell
+            size = len(touched) * spells
+            share = lens * np.where(area > 0, other / area, 0.0)[spell]
+            light = passed * (lower * other)[spell]
+            sides.append(
+                Side(
+                    touched,
+                    _summed(cell, share, size, spells),
+                    _summed(cell, share * alike[spell], size, spells),
+                    _summed(cell, light, size, spells),
+                    _nearest(place, pairs.distance_m, len(touched)),
+                )
+            )
+    return sides[0], sides[1]
+
+
+def _lens(r: Floats, s: Floats, d: Floats) -> Floats:
+    """Lens of overlapping discs: the smaller one whole where it lies inside the larger."""
+    small = np.minimum(r, s)
+    area: Floats = np.pi * small * small
+    cut = np.flatnonzero(d > np.abs(r - s))
+    area[cut] = crossing_area(r[cut], s[cut], d[cut])
+    return area
+
+
+def _summed(cell: Ints, values: Floats, size: int, spells: int) -> Floats:
+    total: Floats = np.bincount(cell, values, size).astype(np.float64, copy=False)
+    return total.reshape(-1, spells)
+
+
+def _nearest(place: Ints, distance_m: Floats, count: int) -> Floats:
+    nearest = np.full(count, np.inf)
+    np.minimum.at(nearest, place, distance_m)
+    return nearest
+
+
+def _touched(stations: Ints) -> tuple[Ints, Ints]:
+    """The different stations, in order, and the place of each among them."""
+    seen = np.zeros(int(stations.max()) + 1, dtype=bool)
+    seen[stations] = True
+    touched = np.flatnonzero(seen)
+    place = np.cumsum(seen) - 1
+    return touched, place[stations]

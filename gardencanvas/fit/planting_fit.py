@@ -1,0 +1,116 @@
+"""The verdict on one planting, joined from the findings that name it."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from gardencanvas.crops.model import Basis, Crop
+from gardencanvas.fit.judged import Judged
+from gardencanvas.fit.report import Finding, PlantingFit, Verdict
+from gardencanvas.fit.stands import Stand
+
+Floats = NDArray[np.float64]
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Opinion:
+    """What is said of one planting: its fit, and the findings in which it suffers."""
+
+    fit: PlantingFit
+    findings: tuple[Finding, ...]
+
+
+def opinion(
+    stands: Sequence[Stand],
+    light: Floats,
+    own: Iterable[Judged],
+    partner_of: Iterable[Judged],
+    spare: int | None,
+) -> Opinion:
+    """Join what is said of a planting.
+
+    Parameters
+    ----------
+    stands
+        Its stands, the first variety first.
+    light
+        Share of open-sky light of each station.
+    own
+        Findings in which it is the one that suffers.
+    partner_of
+        Findings of others that name stations of it as sharing.
+    spare
+        Days to spare, where it is a catch crop.
+    """
+    planting, crop = stands[0].planting, stands[0].crop
+    marks = np.zeros(planting.pattern.count, dtype=np.uint8)
+    findings: dict[str, Finding] = {}
+    for judged in own:
+        found = judged.finding
+        np.maximum.at(marks, found.stations, judged.marks)
+        findings[found.id] = _joined(findings[found.id], found) if found.id in findings else found
+    for judged in partner_of:
+        if judged.partner is not None:
+            some = judged.partner[1]
+            marks[some] = np.maximum(marks[some], Verdict.SHARES)
+    marks.setflags(write=False)
+    fit = PlantingFit(
+        id=planting.id,
+        crop=planting.crop,
+        variety=planting.variety,
+        plants=planting.plants,
+        verdict=Verdict(int(marks.max())),
+        layer=crop.layer,
+        root_depth_m=max(s.root_m for s in stands),
+        harvest_first=min(s.times.harvest_first for s in stands),
+        harvest_last=max(s.times.harvest_last for s in stands),
+        light=round(float(light.mean()), 9),
+        days_to_spare=spare,
+        estimated=tuple(sorted({field for s in stands for field in _estimated(s.crop)})),
+        station_verdicts=marks,
+    )
+    return Opinion(fit, tuple(findings.values()))
+
+
+def _joined(one: Finding, two: Finding) -> Finding:
+    """One finding from those of two varieties: the worse one speaks for both."""
+    worse = two if two.verdict > one.verdict else one
+    stations = np.union1d(one.stations, two.stations).astype(np.int32)
+    numbers = dict(worse.numbers)
+    if "stations" in numbers:
+        numbers["stations"] = len(stations) if one.verdict == two.verdict else numbers["stations"]
+    return replace(
+        worse,
+        first=min(one.first, two.first),
+        last=max(one.last, two.last),
+        numbers=numbers,
+        stations=stations,
+    )
+
+
+class _Held:
+    """Crops by identity: pydantic values are slow to hash."""
+
+    def __init__(self, crop: Crop) -> None:
+        self.crop = crop
+
+    def __eq__(self, other: object) -> bool:
+        return isinstance(other, _Held) and other.crop is self.crop
+
+    def __hash__(self) -> int:
+        return id(self.crop)
+
+
+def _estimated(crop: Crop) -> tuple[str, ...]:
+    return _estimated_of(_Held(crop))
+
+
+@lru_cache(maxsize=4096)
+def _estimated_of(held: _Held) -> tuple[str, ...]:
+    crop = held.crop
+    names = [name for name, value in crop.quantities.items() if value.basis is Basis.FALLBACK]
+    names += [name for name, value in crop.facts.items() if value.basis is Basis.FALLBACK]
+    return tuple(sorted(names))

@@ -1,0 +1,94 @@
+"""From plantings to stands: their crops, what helps them, and their course, remembered by identity."""
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.crops.model import Crop
+from gardencanvas.fit.aids import supported, warmed
+from gardencanvas.fit.stands import Stand, grid, stand_of
+from gardencanvas.garden.garden import Layout
+from gardencanvas.garden.planting import Planting
+from gardencanvas.garden.site import Site
+from gardencanvas.season.course import Growing
+from gardencanvas.season.growth import follow
+
+
+class _Kept(NamedTuple):
+    """A planting's stands with the growth they came from; the planting is held by the stands."""
+
+    growing: tuple[Growing, ...]
+    stands: tuple[Stand, ...]
+
+
+class Standing:
+    """Stands of the plantings of one layout.
+
+    A planting whose value, site, season and helping supports and covers are the same has the same stands:
+    the identical objects.
+    """
+
+    def __init__(self, catalogue: Catalogue, site: Site, layout: Layout) -> None:
+        self._catalogue = catalogue
+        self._site = site
+        self._season = layout.season
+        self._weeks = grid(layout.season)
+        self._kept: dict[str, _Kept] = {}
+        self._supports: object = None
+        self._covers: object = None
+
+    def serves(self, site: Site, layout: Layout) -> bool:
+        """Whether these stands may be kept for a layout as it is now."""
+        return (site is self._site or site == self._site) and layout.season == self._season
+
+    def of(self, layout: Layout) -> dict[str, tuple[Stand, ...]]:
+        """Stands of each planting, in the layout's order."""
+        aided = layout.supports is self._supports and layout.covers is self._covers
+        todo: list[tuple[Planting, tuple[Growing, ...]]] = []
+        kept: dict[str, _Kept] = {}
+        for planting in layout.plantings:
+            old = self._kept.get(planting.id)
+            same = old is not None and old.stands[0].planting is planting
+            if old is not None and same and aided:
+                kept[planting.id] = old
+                continue
+            growing = self._growing(planting, layout)
+            if old is not None and same and _alike(old.growing, growing):
+                kept[planting.id] = old
+            else:
+                todo.append((planting, growing))
+        if todo:
+            kept.update(self._followed(todo))
+        self._kept = kept
+        self._supports, self._covers = layout.supports, layout.covers
+        return {p.id: kept[p.id].stands for p in layout.plantings}
+
+    def _growing(self, planting: Planting, layout: Layout) -> tuple[Growing, ...]:
+        crops: list[Crop] = [
+            self._catalogue.resolve(planting.crop, variety)
+            for variety in (planting.varieties or (None,))[: planting.pattern.count]
+        ]
+        warm = warmed(planting, layout.covers)
+        return tuple(
+            Growing(c, planting.start, planting.end, supported(planting, c, layout.supports), warm)
+            for c in crops
+        )
+
+    def _followed(self, todo: Sequence[tuple[Planting, tuple[Growing, ...]]]) -> dict[str, _Kept]:
+        every = [g for _, growing in todo for g in growing]
+        course = follow(self._site, every, self._weeks)
+        made, row = {}, 0
+        for planting, growing in todo:
+            stands = []
+            for number, each in enumerate(growing):
+                stands.append(stand_of(planting, number, each.crop, course, row, self._season))
+                row += 1
+            made[planting.id] = _Kept(growing, tuple(stands))
+        return made
+
+
+def _alike(one: tuple[Growing, ...], two: tuple[Growing, ...]) -> bool:
+    return len(one) == len(two) and all(
+        a.crop is b.crop and a.supported == b.supported and a.warmed == b.warmed
+        for a, b in zip(one, two, strict=True)
+    )

@@ -1,0 +1,162 @@
+"""Stands: the stations of one planting that share a variety, with their sizes through the season.
+
+Every plant of a stand grows alike, so that only places differ from plant to plant.
+"""
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+from functools import cached_property
+from math import pi
+
+import numpy as np
+from numpy.typing import NDArray
+
+from gardencanvas.crops.model import Crop
+from gardencanvas.fit.ground import Ground, ground_of
+from gardencanvas.fit.near import box
+from gardencanvas.fit.own import Spare, spare_of
+from gardencanvas.garden.planting import Planting
+from gardencanvas.season.course import Course, Weeks
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.intp]
+
+RADIUS, HEIGHT, BASE, LEAF, IN_BED = range(5)  # rows of ``Stand.sizes``
+
+# Sizes are rounded to what a tape measure shows, so that weeks without growth are seen to be alike.
+_STEPS = np.array([[0.001], [0.01], [0.01], [0.02]])
+
+EXTINCTION = 0.65  # SWAT plant table, all vegetables; used where a crop names none
+
+
+@dataclass(frozen=True, slots=True)
+class Times:
+    """Days of one stand."""
+
+    in_bed: date
+    harvest_first: date
+    harvest_last: date
+    out: date
+
+
+@dataclass(frozen=True, eq=False)
+class Stand:
+    """One variety of one planting.
+
+    ``sizes`` has shape (5, weeks): footprint radius, height and underside of the canopy in metres, leaf area
+    times extinction, and whether it stands in the bed. Outside ``[begin, end)`` weeks it does not stand;
+    after ``end`` its last sizes are held, to tell what a later neighbour would have closed over.
+    """
+
+    planting: Planting
+    number: int  # 0 for the first variety
+    crop: Crop
+    weeks: Weeks
+    index: Ints  # which stations of the planting
+    sizes: Floats
+    begin: int
+    end: int
+    times: Times
+    root_m: float
+    ground: Ground
+
+    @cached_property
+    def xy(self) -> Floats:
+        """Where its stations are, shape (n, 2), metres."""
+        return self.planting.stations[self.index]
+
+    @cached_property
+    def box(self) -> Floats:
+        """Least and greatest x and y of its stations."""
+        return box(self.xy)
+
+    @cached_property
+    def peak_m(self) -> float:
+        """Greatest radius of its footprint."""
+        return float(self.sizes[RADIUS].max(initial=0.0))
+
+    @cached_property
+    def spare(self) -> Spare:
+        """Overlap each of its stations may still take from others."""
+        every = spare_of(self.planting.pattern, self.ground, self.sizes[RADIUS])
+        return every._replace(share=every.share[self.index])
+
+    @property
+    def key(self) -> tuple[str, int]:
+        """The order in which stands are met and summed."""
+        return self.planting.id, self.number
+
+    @property
+    def own_days(self) -> int:
+        """Days from bed to last harvest."""
+        return max((self.times.harvest_last - self.times.in_bed).days, 1)
+
+    def first_day(self, week: int) -> date:
+        """First day of a week of the grid that the stand can claim."""
+        return max(self.weeks.first + timedelta(weeks=week), self.times.in_bed)
+
+    def last_day(self, week: int) -> date:
+        """Last day of a week of the grid that the stand can claim."""
+        return min(self.weeks.first + timedelta(weeks=week, days=6), self.times.out)
+
+
+def stand_of(
+    planting: Planting, number: int, crop: Crop, course: Course, row: int, season: tuple[date, date]
+) -> Stand:
+    """The stand of one variety from its row of the course.
+
+    A perennial stands for the season that is asked about, whatever the grid covers.
+    """
+    varieties = max(len(planting.varieties), 1)
+    weeks = course.weeks
+    present = course.present[row]
+    if crop.life == "perennial":
+        present = present & season_weeks(weeks, season)
+    standing = np.flatnonzero(present)
+    begin, end = (int(standing[0]), int(standing[-1]) + 1) if len(standing) else (0, 0)
+    ground = ground_of(planting, crop)
+    radius = np.minimum(course.radius_m[row] * ground.clump_factor, ground.radius_m)
+    leaf = course.leaf_area[row] * (crop.extinction.mid if crop.extinction else EXTINCTION)
+    crowded = ground.station_m2 / np.maximum(pi * radius * radius, 1e-9)
+    sizes = np.stack([radius, course.height_m[row], course.base_m[row], leaf * np.minimum(crowded, 1.0)])
+    sizes = np.rint(sizes / _STEPS) * _STEPS
+    sizes[:, :begin] = 0.0
+    if end > begin:
+        sizes[:, end:] = sizes[:, end - 1 : end]
+    else:
+        sizes[:] = 0.0
+    days = (course.in_bed, course.harvest_first, course.harvest_last, course.out)
+    return Stand(
+        planting=planting,
+        number=number,
+        crop=crop,
+        weeks=weeks,
+        index=np.arange(number, planting.pattern.count, varieties),
+        sizes=np.concatenate([sizes, _standing(weeks.count, begin, end)[None, :]]),
+        begin=begin,
+        end=end,
+        times=Times(*(d[row].astype(object) for d in days)),
+        root_m=round(float(course.root_m[row].max(initial=0.0)), 6),
+        ground=ground,
+    )
+
+
+def _standing(count: int, begin: int, end: int) -> Floats:
+    week = np.arange(count)
+    return ((week >= begin) & (week < end)).astype(np.float64)
+
+
+def season_weeks(weeks: Weeks, season: tuple[date, date]) -> NDArray[np.bool_]:
+    """Which weeks of the grid have their middle in the season."""
+    middle = weeks.starts + 3
+    inside: NDArray[np.bool_] = (middle >= np.datetime64(season[0])) & (middle <= np.datetime64(season[1]))
+    return inside
+
+
+def grid(season: tuple[date, date]) -> Weeks:
+    """The season's weeks, with a year before and after for crops that overwinter.
+
+    It depends on nothing else, so that no edit moves the weeks of the other plantings.
+    """
+    count = -(-((season[1] - season[0]).days + 1) // 7)
+    return Weeks(season[0] - timedelta(weeks=52), 52 + count + 52)

@@ -1,0 +1,36 @@
+"""Where one verdict ends and the next begins: every limit of the room, with its source.
+
+All are common practice of close planting put into numbers, not measurements; each finding carries the figure
+that was compared, so that a grower can judge for themselves. Light needs come from the crops themselves
+(``light_good``, ``light_least``).
+"""
+
+# crowding: the part of a plant's footprint that neighbours of its own height take, beyond what plants at
+# handbook spacing take from each other. Four plants for one (both spacings halved) take far more than half.
+CROWDED = 0.20
+CHOKED = 0.45
+CROWDED_DAYS = 14  # a touch in the last days before harvest does no harm
+CHOKED_TIME = 1 / 3  # of a plant's own time in the bed
+
+# shading
+TAKEN_SHOWN = 0.02  # less than 2 % of the light is not worth a word
+TAKEN_BLAMED = 0.05  # a neighbour that takes less is named only if it takes most
+
+# timing
+CATCH_LEAD_DAYS = 28  # a catch crop leaves the ground at least four weeks before its neighbour
+CATCH_TIME = 0.75  # and is in the bed for three quarters of its neighbour's time at most
+LATE_SHARE = 1 / 3  # of its time in the bed spent closed over: nothing is left to harvest
+CLOSED = 0.20  # of its footprint taken: its neighbour closes over it
+TURNS = 0.10  # of a footprint used again by a crop of another date
+
+# spacing inside a planting, in plants for each plant the handbooks give room to
+DENSE = 4.0  # both spacings halved, though no single source is undercut
+DENSE_AND_CLOSE = 3.0  # and closer than the closest source
+CLOSE_ENOUGH = 0.98  # of the least distance: rounding of a tape measure
+
+# aids
+SUPPORT_REACH_M = 0.3  # a climber finds a support this near
+AIDED_SHARE = 0.5  # of its stations must be reached for a planting to count as supported or covered
+OUTSIDE_M = 0.001
+
+SOURCE = "common-practice"

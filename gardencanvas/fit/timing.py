@@ -1,0 +1,122 @@
+"""Timing: whether a catch crop is out before its neighbour closes over it."""
+
+from datetime import timedelta
+
+import numpy as np
+from numpy.typing import NDArray
+
+from gardencanvas.fit.judged import Judged, Number, finding_of, worst_of
+from gardencanvas.fit.meeting import Meeting, Side
+from gardencanvas.fit.needs import light_good, light_least
+from gardencanvas.fit.report import Kind, Verdict
+from gardencanvas.fit.stands import Stand
+from gardencanvas.fit.thresholds import CATCH_LEAD_DAYS, CATCH_TIME, CHOKED, CLOSED, LATE_SHARE, TURNS
+
+Ints = NDArray[np.int64]
+Bools = NDArray[np.bool_]
+
+NEVER = 1_000_000  # days
+
+
+def timing(meeting: Meeting, catch: Stand) -> Judged | None:
+    """Days to spare between a catch crop's last harvest and the date its neighbour closes over it.
+
+    The neighbour closes over a plant in the first week from which on, until after the harvest, the light it
+    lets through is less than the plant needs, or it takes more than a small part of its footprint. A plant
+    already lifted is taken at its last size.
+    """
+    main = meeting.b if catch is meeting.a else meeting.a
+    turns = catch.times.out < main.times.in_bed
+    if not turns and not is_catch(catch, main):
+        return None
+    side = meeting.side(catch)
+    spare = _spare_days(meeting, catch, main, _closed(meeting, side, light_good(catch.crop), CLOSED))
+    if turns:
+        return _turns(meeting, catch, main, spare)
+    if not (spare < NEVER).any():
+        return None
+    hard = _spare_days(meeting, catch, main, _closed(meeting, side, light_least(catch.crop), CHOKED))
+    marks = np.full(len(spare), Verdict.SHARES, dtype=np.uint8)
+    marks[spare < 0] = Verdict.STRAINS
+    marks[hard < -LATE_SHARE * catch.own_days] = Verdict.CLASHES
+    named = np.flatnonzero(spare < NEVER)
+    worst = worst_of(marks[named], -spare[named].astype(np.float64))
+    days = int(spare[named].min())
+    closing = catch.times.harvest_last + timedelta(days=days)
+    finding = finding_of(
+        Kind.TIMING, "out in time" if days >= 0 else "too late", catch, (main,),
+        side.stations[named], marks[named],
+        (min(closing, catch.times.harvest_last), max(closing, catch.times.harvest_last)),
+        {
+            "days": days,
+            "closes": closing,
+            "harvest_last": catch.times.harvest_last,
+            "stations": int((marks == marks.max()).sum()),
+        },
+        worst=worst,
+    )  # fmt: skip
+    return Judged(finding, marks[named], (main.planting.id, _others(meeting, main)))
+
+
+def is_catch(catch: Stand, main: Stand) -> bool:
+    """Whether a crop is quick beside another: in the bed for less time, and out well before it."""
+    lead = (main.times.out - catch.times.harvest_last).days
+    return lead >= CATCH_LEAD_DAYS and catch.own_days <= CATCH_TIME * main.own_days
+
+
+def days_to_spare(judged: Judged) -> int | None:
+    """Days to spare that a timing finding names."""
+    days = judged.finding.numbers.get("days")
+    return days if judged.finding.kind is Kind.TIMING and isinstance(days, int) else None
+
+
+def _others(meeting: Meeting, main: Stand) -> NDArray[np.intp]:
+    return main.index[meeting.side(main).stations]
+
+
+def _closed(meeting: Meeting, side: Side, light: float, share: float) -> Bools:
+    """In which weeks each touched station is closed over, shape (stations, weeks of the meeting)."""
+    closed: Bools = (side.passed < np.log(max(light, 1e-6))) | (side.crowded >= share)
+    return closed[:, meeting.spell]
+
+
+def _spare_days(meeting: Meeting, catch: Stand, main: Stand, closed: Bools) -> Ints:
+    """Days from last harvest to closing for each touched station, below 0 when late; NEVER where open."""
+    harvest = catch.weeks.index(catch.times.harvest_last) - meeting.begin
+    at = max(harvest, 0)
+    after = closed[:, at:]
+    if after.shape[1] == 0:
+        return np.full(len(closed), NEVER, dtype=np.int64)
+    week = at + after.argmax(axis=1)
+    before = ~closed[:, : at + 1][:, ::-1]
+    # closed at the harvest: back to the week it began, or to the beginning of the meeting
+    length = np.where(before.any(axis=1), before.argmax(axis=1), at + 1)
+    week = np.where(after[:, 0] & (harvest >= 0), at + 1 - length, week)
+    start = catch.weeks.first + timedelta(weeks=meeting.begin)
+    both = max(main.times.in_bed, catch.times.in_bed)
+    day = np.maximum(
+        (start - catch.times.harvest_last).days + 7 * week, (both - catch.times.harvest_last).days
+    )
+    return np.where(after.any(axis=1), day, NEVER).astype(np.int64)
+
+
+def _turns(meeting: Meeting, catch: Stand, main: Stand, spare: Ints) -> Judged | None:
+    """The same ground used again at another date."""
+    side = meeting.side(catch)
+    used = np.flatnonzero(side.covered.max(axis=1) >= TURNS)
+    if len(used) == 0:
+        return None
+    marks = np.full(len(used), Verdict.SHARES, dtype=np.uint8)
+    numbers: dict[str, Number] = {
+        "days_between": (main.times.in_bed - catch.times.out).days,
+        "out": catch.times.out,
+        "in_bed": main.times.in_bed,
+        "stations": len(used),
+    }
+    if (spare < NEVER).any():
+        numbers["days"] = int(spare.min())
+    finding = finding_of(
+        Kind.TIMING, "in turns", catch, (main,), side.stations[used], marks,
+        (catch.times.out, main.times.in_bed), numbers,
+    )  # fmt: skip
+    return Judged(finding, marks, (main.planting.id, _others(meeting, main)))
