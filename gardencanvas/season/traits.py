@@ -1,5 +1,6 @@
 """The numbers of a crop that its growth is computed from, for one way of starting it."""
 
+from math import exp, inf
 from typing import Generic, NamedTuple, TypeVar
 
 from gardencanvas.crops.model import Crop, Habit, Harvest, Layer, Quantity
@@ -10,10 +11,13 @@ SPRAWL_HEIGHT = 0.5  # a climber without support stands half as high …
 SPRAWL_SPREAD = 2.0**0.5  # … and, with the same canopy, covers twice the ground
 INITIAL_LEFT = 0.25  # of the initial stage a plant raised elsewhere still needs to take root
 CUT_KEEPS = 0.75  # halved at each cut and grown again: the mean of half and full
+BURIED_M = 0.05  # tubers, cloves and large bulbs; a set plant stands higher
+SEASONAL_TENTH = (
+    0.3  # of its first year's warmth a perennial without stage days takes to a tenth of its cover
+)
 # 8 of 30 days for tomato, 6 of 20 for cucumber, 7 of 20 for sweet corn at 20 °C (Harrington & Minges against
 # FAO-56 table 11): a third of the initial stage passes before a sown seed shows.
 EMERGENCE = 1 / 3
-ROOT_LEAST_M = 0.15  # FAO-56 p. 279: rooting depth of the initial stage, from memory
 LEAF_AREA_INDEX = 3.0  # at effective full cover (FAO-56, chapter 6)
 EXTINCTION = 0.65  # SWAT plant table, all vegetables
 TOP_C = 30.0  # horizontal cut-off of warm-season crops
@@ -29,8 +33,8 @@ class Traits(NamedTuple, Generic[T]):
     Days hold under the crop's own conditions.
     """
 
-    initial_d: T  # in the bed, to a tenth of ground cover
-    full_d: T  # in the bed, to full cover
+    initial_d: T  # in the bed, to a tenth of ground cover; infinite as full_d
+    full_d: T  # in the bed, to full cover; infinite: a year's warmth
     power: T  # of the beta function
     floor: T  # share of full growth when it goes into the bed
     ripe_d: T  # in the bed, to the first harvest
@@ -47,6 +51,7 @@ class Traits(NamedTuple, Generic[T]):
     cover: T  # share of light its canopy takes at full growth
     cut: T  # what stands of height and leaf during the harvest, 0-1
     perennial: T
+    regrows: T  # 1: dies down in winter and grows its stages anew each year
 
 
 def _mid(quantity: Quantity | None, default: float = 0.0) -> float:
@@ -87,37 +92,47 @@ class _Times(NamedTuple):
     total: float
 
 
-def _times(crop: Crop, in_place: bool) -> _Times:
-    """Days in the bed to a tenth cover, full cover, first harvest, end.
+def _ripe(crop: Crop, in_place: bool) -> tuple[float, float]:
+    """Days in the bed to the first harvest: started this way, and started the crop's usual way."""
+    usual_in_place = crop.starts[0] == "sown"
+    days = {True: crop.harvest_from_sowing_d, False: crop.harvest_from_planting_d}
+    stages = (crop.stage_initial_d, crop.stage_development_d, crop.stage_middle_d, crop.stage_late_d)
+    total = sum(_mid(stage) for stage in stages)
+    by_stage = total if crop.harvest in (Harvest.SINGLE, Harvest.NONE) else total - _mid(crop.stage_late_d)
+    usual = _mid(days[usual_in_place], by_stage)
+    own = days[in_place]
+    if own is not None:
+        return own.mid, usual
+    if in_place == usual_in_place:
+        return usual, usual
+    nursery = _mid(crop.nursery_d)
+    return usual + (nursery if in_place else -min(nursery, usual / 2)), usual
 
-    Stage lengths come from one source and days to harvest often from another. The stages keep their
-    proportions and are fitted to the crop's own days to harvest, for its usual way of starting; started
-    otherwise, the initial stage takes up the difference.
+
+def _times(crop: Crop, in_place: bool) -> _Times:
+    """Days in the bed to a tenth cover, full cover, first harvest, end of the stages.
+
+    Stages are counted from the crop's usual way of starting (its first); started otherwise, the initial stage
+    takes up the difference. Without stage days full growth is a season's matter: infinite here.
     """
     initial, development = _mid(crop.stage_initial_d), _mid(crop.stage_development_d)
-    middle, late = _mid(crop.stage_middle_d), _mid(crop.stage_late_d)
-    total = initial + development + middle + late
-    tail = 0.0 if crop.harvest is Harvest.SINGLE else _mid(crop.harvest_length_d)
-    usual_in_place = crop.starts[0] == "sown"
-    ripe_of = {True: crop.harvest_from_sowing_d, False: crop.harvest_from_planting_d}
-    nursery = _mid(crop.nursery_d)
-    usual = ripe_of[usual_in_place]
-    by_stage = total if crop.harvest in (Harvest.SINGLE, Harvest.NONE) else total - late
-    usual_ripe = usual.mid if usual is not None else by_stage
-    own = ripe_of[in_place]
-    if own is not None:
-        ripe = own.mid
-    elif in_place == usual_in_place:
-        ripe = usual_ripe
-    else:
-        ripe = usual_ripe + (nursery if in_place else -min(nursery, usual_ripe / 2))
-    if total <= 0.0:
-        return _Times(TENTH * ripe, ripe, ripe, ripe + tail)
-    scale = (usual.mid + tail) / total if usual is not None and crop.harvest is not Harvest.NONE else 1.0
-    shift = max(ripe - usual_ripe, (INITIAL_LEFT - 1.0) * initial * scale)
-    return _Times(
-        initial * scale + shift, (initial + development) * scale + shift, ripe, total * scale + shift
-    )
+    rest = _mid(crop.stage_middle_d) + _mid(crop.stage_late_d)
+    ripe, usual = _ripe(crop, in_place)
+    if initial + development <= 0.0:
+        return _Times(inf, inf, ripe, ripe)
+    shift = max(ripe - usual, (INITIAL_LEFT - 1.0) * initial)
+    full = initial + development + shift
+    return _Times(initial + shift, full, ripe, full + rest)
+
+
+def _below_ground(crop: Crop, kind: str) -> bool:
+    """Whether it goes into the bed as a seed, or as a tuber, clove or bulb that is buried."""
+    return kind == "sown" or (kind == "set" and _mid(crop.sowing_depth_m) >= BURIED_M)
+
+
+def _floor(age: float, initial: float) -> float:
+    """Share of full growth of a plant of some age, its radius growing evenly to a tenth cover."""
+    return TENTH * (age / (age + initial)) ** 2 if age > 0.0 else 0.0
 
 
 def traits(crop: Crop, kind: str, nursery_days: int | None, supported: bool) -> Traits[float]:
@@ -146,30 +161,32 @@ def traits(crop: Crop, kind: str, nursery_days: int | None, supported: bool) -> 
     spent = float(usual if nursery_days is None else nursery_days) if raised else 0.0
     late = max(usual - spent, 0.0) if raised else 0.0
     initial, full, ripe, total = (t + late for t in _times(crop, kind in ("sown", "volunteer")))
-    full = max(full, 1.0)
-    initial = min(max(initial, 0.02 * full), 0.9 * full)
+    if full < inf:
+        full = max(full, 1.0)
+        initial = min(max(initial, 0.02 * full), 0.9 * full)
     height, spread = sizes(crop, supported)
     root = _need(crop, "root_depth_m")
     leaf = _mid(crop.leaf_area_index, LEAF_AREA_INDEX)
     none = crop.harvest is Harvest.NONE and _mid(crop.harvest_length_d) == 0.0
-    perennial = crop.life == "perennial" and crop.harvest is not Harvest.SINGLE  # garlic is lifted
+    perennial = crop.life == "perennial" and crop.harvest is not Harvest.SINGLE  # lifted crops go
     return Traits(
         initial_d=initial,
         full_d=full,
-        power=calibrate(initial / full),
-        floor=TENTH * (min(spent, usual or spent) / (spent + initial)) ** 2 if spent > 0.0 else 0.0,
+        power=calibrate(initial / full if full < inf else SEASONAL_TENTH),
+        floor=_floor(min(spent, usual or spent), initial if full < inf else ripe),
         ripe_d=max(total if none else ripe, 1.0),
         picking_d=0.0 if none else _mid(crop.harvest_length_d),
         picking_thermal=float(crop.harvest is not Harvest.SINGLE),
         nursery_d=spent,
-        shows_d=initial * EMERGENCE if kind == "sown" else 0.0,
+        shows_d=min(initial, ripe) * EMERGENCE if _below_ground(crop, kind) else 0.0,
         longest_d=LONGEST[crop.life],
         radius_m=spread / 2,
         height_m=height,
         base_m=min(_mid(crop.canopy_base_m), 0.9 * height),
         root_m=root,
         leaf_area=leaf,
-        cover=1.0 - 2.718281828459045 ** (-_mid(crop.extinction, EXTINCTION) * leaf),
+        cover=1.0 - exp(-_mid(crop.extinction, EXTINCTION) * leaf),
         cut=CUT_KEEPS if crop.harvest is Harvest.CUT_AGAIN else 1.0,
         perennial=float(perennial),
+        regrows=float(perennial and full < inf),
     )

@@ -1,0 +1,78 @@
+"""When plantings are harvested and when they are out: by warmth, by frost, by the grower's word."""
+
+from functools import lru_cache
+from typing import NamedTuple
+
+import numpy as np
+from numpy.typing import NDArray
+
+from gardencanvas.garden.site import Site
+from gardencanvas.season.batch import FAR, Batch
+from gardencanvas.season.course import Days, Weeks
+from gardencanvas.season.dayofyear import YEAR, Ints, climate_days
+from gardencanvas.season.warmth import mean_curve
+
+Bools = NDArray[np.bool_]
+
+
+class Ripening(NamedTuple):
+    """Climate days, shape (n,) each."""
+
+    first: Ints
+    last: Ints
+    out: Ints
+    frosted: Bools
+    ripe: Bools
+
+
+@lru_cache(maxsize=256)
+def grid(weeks: Weeks) -> tuple[Days, Ints]:
+    """The middle day of each week and its climate day."""
+    middle = weeks.starts + 3
+    return middle, climate_days(middle)
+
+
+def coldest(site: Site) -> int:
+    """The coldest day of the year, 0–364: perennials' years begin there."""
+    return int(np.argmin(mean_curve(site.climate)))
+
+
+def _frost(plants: Batch) -> tuple[Ints, Bools]:
+    """The climate day on which frost kills, and whether a planting shows before the frosts are over."""
+    t = plants.traits
+    longest = t.longest_d.astype(np.int64)
+    shows, _ = plants.warmth.reach(plants.row, plants.tau, t.shows_d * plants.rate, longest)
+    early = (shows - plants.free_from) % YEAR >= plants.free_for
+    killed = shows + (plants.free_from + plants.free_for - shows) % YEAR
+    return np.where(plants.free_for < YEAR, killed, FAR), early
+
+
+def ripening(site: Site, plants: Batch, weeks: Weeks) -> Ripening:
+    """Harvest and end of plantings.
+
+    The first harvest comes when the crop's days, in degree-days of its own conditions, are reached. A single
+    harvest stands ready for its length in calendar days; a repeated one lasts its length in the crop's own
+    warmth, twice as many calendar days at most. A perennial's days count from the coldest day of the year the
+    grid's middle lies in, and it stands to the grid's end. What does not ripen is cleared after the longest
+    time of its kind. Killing frost and the grower's end cut short.
+    """
+    t, warmth, row = plants.traits, plants.warmth, plants.row
+    taus = grid(weeks)[1]
+    middle = int(taus[weeks.count // 2])
+    spring = middle - (middle - coldest(site)) % YEAR
+    since = np.where(plants.perennial, np.maximum(plants.tau, spring), plants.tau)
+    first, ripe = warmth.reach(row, since, t.ripe_d * plants.rate, t.longest_d.astype(np.int64))
+    picking: Ints = np.rint(t.picking_d).astype(np.int64)
+    warm_last, _ = warmth.reach(row, first, t.picking_d * plants.rate, 2 * picking)
+    last = np.where(t.picking_thermal > 0.0, warm_last, first + picking)
+    killed, early = _frost(plants)
+    stands = np.where(plants.perennial, np.maximum(int(taus[-1]) + 3, plants.tau), last)
+    out = np.minimum(np.minimum(np.where(ripe | plants.perennial, stands, first), killed), plants.end)
+    picked = ripe & (first <= out) & (first < killed)
+    return Ripening(
+        first=np.where(picked, first, out),
+        last=np.where(picked, np.minimum(last, out), out),
+        out=out,
+        frosted=early | (killed <= first),
+        ripe=picked,
+    )
