@@ -11,18 +11,22 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.crops.catalogue import Catalogue, catalogue
+from gardencanvas.fit.beside import vault
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.nearby import nearby
-from gardencanvas.fit.outside import outside
+from gardencanvas.fit.outside import near, outside
 from gardencanvas.fit.pairing import Pairing, pairing
 from gardencanvas.fit.planting_fit import Opinion, opinion
 from gardencanvas.fit.report import Finding, FitReport
+from gardencanvas.fit.same import differing, same_items
 from gardencanvas.fit.shading import lit
 from gardencanvas.fit.spacing import spacing
 from gardencanvas.fit.standing import Standing
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.timing import days_to_spare
 from gardencanvas.garden.garden import Garden, Layout
+from gardencanvas.garden.ground import Bed, Fixture
+from gardencanvas.garden.site import Site
 from gardencanvas.light.fixtures import open_sky
 
 Floats = NDArray[np.float64]
@@ -56,7 +60,7 @@ class Checker:
 
     def __init__(self, catalogue: Catalogue | None = None) -> None:
         self._catalogue = catalogue
-        self._own: tuple[object, object, Catalogue] | None = None
+        self._own: tuple[Sequence[object], Catalogue] | None = None
         self._states: OrderedDict[str, _State] = OrderedDict()
 
     def update(self, garden: Garden, layout_id: str) -> FitReport:
@@ -76,10 +80,11 @@ class Checker:
         if self._catalogue is not None:
             return self._catalogue
         own = self._own
-        if own is None or own[0] is not garden.crops or own[1] is not garden.varieties:
-            own = (garden.crops, garden.varieties, catalogue().with_own(garden.crops, garden.varieties))
+        mine = (*garden.crops, *garden.varieties)
+        if own is None or not same_items(own[0], mine):
+            own = (mine, catalogue().with_own(garden.crops, garden.varieties))
             self._own = own
-        return own[2]
+        return own[1]
 
 
 class _State:
@@ -87,6 +92,7 @@ class _State:
 
     def __init__(self, crops: Catalogue, garden: Garden, layout: Layout) -> None:
         self.crops = crops
+        self._vault = vault(garden.site)
         self.standing = Standing(crops, garden.site, layout)
         self._stands: dict[str, Stands] = {}
         self._pairings: dict[tuple[str, str], Pairing] = {}
@@ -94,9 +100,9 @@ class _State:
         self._skies: dict[str, tuple[Floats, ...]] = {}
         self._opinions: dict[str, Opinion] = {}
         self._outside: dict[str, tuple[Judged, ...]] = {}
-        self._beds: object = None
-        self._fixtures: object = None
-        self._site: object = None
+        self._beds: tuple[Bed, ...] = ()
+        self._fixtures: tuple[Fixture, ...] = ()
+        self._site: Site | None = None
 
     def report(self, garden: Garden, layout: Layout) -> FitReport:
         """Bring everything up to date and answer."""
@@ -129,7 +135,7 @@ class _State:
         """Pair changed plantings with those near them; return those that meet."""
         met: set[str] = set()
         for one, two in nearby(self._stands, changed):
-            found = pairing(self._stands[one], self._stands[two])
+            found = pairing(self._stands[one], self._stands[two], self._vault)
             if found is not None:
                 self._pairings[_pair(one, two)] = found
                 self._partners.setdefault(one, set()).add(two)
@@ -139,11 +145,11 @@ class _State:
 
     def _surroundings(self, garden: Garden, layout: Layout, changed: Sequence[str]) -> set[str]:
         """What fixtures and beds mean to plantings; return those for which it was asked anew."""
-        every = list(self._stands)
-        lit_anew = (
-            every if garden.fixtures is not self._fixtures or garden.site is not self._site else changed
-        )
-        laid_anew = every if layout.beds is not self._beds else changed
+        every, new = list(self._stands), set(changed)
+        same_sky = same_items(garden.fixtures, self._fixtures) and garden.site is self._site
+        lit_anew = changed if same_sky else every
+        beds = differing(layout.beds, self._beds)
+        laid_anew = [p for p in every if p in new or any(near(s, beds) for s in self._stands[p])]
         self._fixtures, self._beds, self._site = garden.fixtures, layout.beds, garden.site
         if garden.fixtures:
             for planting in lit_anew:
@@ -169,7 +175,8 @@ class _State:
             close = spacing(stand)
             own += [close] if close is not None else []
             meetings = [m for p in pairings for m in p.meetings if stand is m.a or stand is m.b]
-            shade = lit(stand, meetings, skies[number] if skies else None)
+            besides = [b for p in pairings for b in p.besides if stand is b.low]
+            shade = lit(stand, meetings, besides, skies[number] if skies else None)
             light[stand.index] = shade.light
             own += shade.judged
         paired = [j for p in pairings for j in p.judged]

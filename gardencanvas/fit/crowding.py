@@ -3,6 +3,7 @@
 import numpy as np
 from numpy.typing import NDArray
 
+from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
 from gardencanvas.fit.report import Kind, Verdict
@@ -54,7 +55,7 @@ def _judged(
         min(sufferer.last_day(last), other.last_day(last)),
     )
     finding = finding_of(
-        Kind.CROWDING, "crowded", sufferer, (other,), side.stations[bad], marks, days,
+        Kind.CROWDING, Code.CROWDED, sufferer, (other,), side.stations[bad], marks, days,
         {
             "share": round(min(float(peak[worst]), 1.0), 6),
             "days": int(crowded_days[worst]),

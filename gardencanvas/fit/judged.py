@@ -7,6 +7,7 @@ from datetime import date
 import numpy as np
 from numpy.typing import NDArray
 
+from gardencanvas.fit.codes import Code
 from gardencanvas.fit.report import Finding, Kind, Verdict
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import SOURCE
@@ -27,7 +28,7 @@ class Judged:
 
 def finding_of(
     kind: Kind,
-    code: str,
+    code: Code,
     sufferer: Stand,
     others: tuple[Stand, ...],
     stations: Ints,
@@ -48,7 +49,7 @@ def finding_of(
         plantings=names,
         first=days[0],
         last=max(days),
-        code=code,
+        code=code.value,
         numbers=numbers,
         source=source,
         place=(float(x), float(y)),

@@ -10,14 +10,16 @@ from shapely import box as rectangle
 from gardencanvas.fit.stands import Stand
 
 Floats = NDArray[np.float64]
+Ints = NDArray[np.intp]
 
 _PLAIN = 200_000  # comparisons up to which a tree does not pay
 
 
 def nearby(stands: Mapping[str, tuple[Stand, ...]], changed: Sequence[str]) -> Iterable[tuple[str, str]]:
-    """Pairs of plantings, one of them changed, whose boxes widened by their greatest radius overlap.
+    """Pairs of plantings, one of them changed, that may share ground or light.
 
-    Each pair comes once, in the order of ids.
+    The box of the one, widened by its footprints or its shade, meets the box of the other, widened by its
+    footprints. Each pair comes once, in the order of ids.
     """
     if not changed or len(stands) < 2:
         return []
@@ -25,22 +27,33 @@ def nearby(stands: Mapping[str, tuple[Stand, ...]], changed: Sequence[str]) -> I
     boxes = np.array([_reach(stands[p]) for p in ids])
     place = {p: k for k, p in enumerate(ids)}
     rows = np.array([place[p] for p in changed])
-    if len(rows) * len(ids) <= _PLAIN:
-        some = boxes[rows][:, None, :]
+    narrow, wide = boxes[:, :4], boxes[:, 4:]
+    i, j = _meeting(wide[rows], narrow)
+    k, m = _meeting(narrow[rows], wide)
+    found = zip(rows[np.concatenate([i, k])].tolist(), np.concatenate([j, m]).tolist(), strict=True)
+    return sorted({(min(ids[a], ids[b]), max(ids[a], ids[b])) for a, b in found if a != b})
+
+
+def _meeting(some: Floats, boxes: Floats) -> tuple[Ints, Ints]:
+    """Which of some boxes meet which of all boxes."""
+    if len(some) * len(boxes) <= _PLAIN:
+        one = some[:, None, :]
         meet = (
-            (some[..., 0] <= boxes[:, 2]) & (some[..., 2] >= boxes[:, 0])
-            & (some[..., 1] <= boxes[:, 3]) & (some[..., 3] >= boxes[:, 1])
-        )  # fmt: skip
+            (one[..., 0] <= boxes[:, 2])
+            & (one[..., 2] >= boxes[:, 0])
+            & (one[..., 1] <= boxes[:, 3])
+            & (one[..., 3] >= boxes[:, 1])
+        )
         i, j = np.nonzero(meet)
     else:
-        shapes = rectangle(*boxes.T)
-        i, j = STRtree(shapes).query(shapes[rows])
-    one, two = rows[i], j
-    return sorted(
-        {(min(ids[a], ids[b]), max(ids[a], ids[b])) for a, b in zip(one, two, strict=True) if a != b}
-    )
+        i, j = STRtree(rectangle(*boxes.T)).query(rectangle(*some.T))
+    return i, j
 
 
 def _reach(stands: tuple[Stand, ...]) -> Floats:
-    parts = np.array([[*(s.box[:2] - s.peak_m), *(s.box[2:] + s.peak_m)] for s in stands])
-    return np.concatenate([parts[:, :2].min(axis=0), parts[:, 2:].max(axis=0)])
+    """Narrow and wide box of a planting, shape (8,)."""
+    if len(stands) == 1:
+        return stands[0].reach
+    parts = np.array([s.reach for s in stands])
+    low, high = parts.min(axis=0), parts.max(axis=0)
+    return np.concatenate([low[:2], high[2:4], low[4:6], high[6:]])

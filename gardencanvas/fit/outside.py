@@ -6,6 +6,7 @@ import numpy as np
 import shapely
 from numpy.typing import NDArray
 
+from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, finding_of
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import Stand
@@ -14,20 +15,35 @@ from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.places import bed_ground
 
 
+def _bounds(bed: Bed) -> tuple[float, float, float, float]:
+    """Box of a bed, widened by the tolerance."""
+    x, y = zip(*bed.outline, strict=True)
+    return min(x) - OUTSIDE_M, min(y) - OUTSIDE_M, max(x) + OUTSIDE_M, max(y) + OUTSIDE_M
+
+
 def in_beds(xy: NDArray[np.float64], beds: Sequence[Bed]) -> NDArray[np.bool_]:
     """Which points lie in a bed or on its rim, shape (n,)."""
     inside = np.zeros(len(xy), dtype=bool)
-    low, high = xy.min(axis=0) - OUTSIDE_M, xy.max(axis=0) + OUTSIDE_M
+    low, high = xy.min(axis=0), xy.max(axis=0)
     for bed in beds:
-        ground = bed_ground(bed)
-        x0, y0, x1, y1 = ground.bounds
+        x0, y0, x1, y1 = _bounds(bed)
         if x0 > high[0] or y0 > high[1] or x1 < low[0] or y1 < low[1]:
             continue
         rest = np.flatnonzero(~inside)
-        inside[rest] = shapely.dwithin(ground, shapely.points(xy[rest]), OUTSIDE_M)
+        inside[rest] = shapely.dwithin(bed_ground(bed), shapely.points(xy[rest]), OUTSIDE_M)
         if inside.all():
             break
     return inside
+
+
+def near(stand: Stand, beds: Sequence[Bed]) -> bool:
+    """Whether the box of a stand meets the box of any of the beds."""
+    x0, y0, x1, y1 = stand.box
+    for bed in beds:
+        a0, b0, a1, b1 = _bounds(bed)
+        if a0 <= x1 and b0 <= y1 and a1 >= x0 and b1 >= y0:
+            return True
+    return False
 
 
 def outside(stand: Stand, beds: Sequence[Bed]) -> Judged | None:
@@ -37,7 +53,7 @@ def outside(stand: Stand, beds: Sequence[Bed]) -> Judged | None:
         return None
     marks = np.full(len(out), Verdict.STRAINS, dtype=np.uint8)
     finding = finding_of(
-        Kind.OUTSIDE, "on bare plan", stand, (), out, marks, (stand.times.in_bed, stand.times.out),
+        Kind.OUTSIDE, Code.ON_BARE_PLAN, stand, (), out, marks, (stand.times.in_bed, stand.times.out),
         {"stations": len(out), "of": len(stand.index)},
     )  # fmt: skip
     return Judged(finding, marks)

@@ -65,7 +65,7 @@ def _own_load(pattern: Pattern, radii: tuple[float, ...]) -> Floats:
     return load
 
 
-def _at_home(pattern: Pattern) -> Pattern:
+def at_home(pattern: Pattern) -> Pattern:
     """A regular pattern laid at the origin: wherever it is moved, its own plants stay as far apart."""
     if isinstance(pattern, Rows | Strip | Block | RingPattern):
         fields = {name: getattr(pattern, name) for name in type(pattern).model_fields}
@@ -83,5 +83,5 @@ def spare_of(pattern: Pattern, ground: Ground, radius_m: Floats) -> Spare:
     """
     radii, size_of_week = np.unique(radius_m, return_inverse=True)
     usual = usual_load(radii, ground.along_m, ground.across_m)
-    own = _own_load(_at_home(pattern), tuple(radii.tolist()))
+    own = _own_load(at_home(pattern), tuple(radii.tolist()))
     return Spare(np.maximum(usual - own, 0.0), size_of_week)

@@ -2,15 +2,18 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
 
+from gardencanvas.fit.beside import Beside
+from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, Number, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
 from gardencanvas.fit.needs import light_good, light_least, light_source
 from gardencanvas.fit.report import Kind, Verdict
-from gardencanvas.fit.stands import RADIUS, Stand
+from gardencanvas.fit.stands import RADIUS, Stand, months_of
 from gardencanvas.fit.thresholds import TAKEN_BLAMED, TAKEN_SHOWN
 
 Floats = NDArray[np.float64]
@@ -36,7 +39,7 @@ class _Cause:
     gain: Floats  # (stations,): light that would be gained without it
 
 
-def lit(stand: Stand, meetings: Sequence[Meeting], sky: Floats | None) -> Lit:
+def lit(stand: Stand, meetings: Sequence[Meeting], besides: Sequence[Beside], sky: Floats | None) -> Lit:
     """Light that reaches a stand through all canopies over it.
 
     Each week's light counts as much as the plant could take then, its footprint: captured over unshaded light
@@ -46,8 +49,8 @@ def lit(stand: Stand, meetings: Sequence[Meeting], sky: Floats | None) -> Lit:
 
     Parameters
     ----------
-    meetings
-        Those of the stand, ordered by the other stand's key.
+    meetings, besides
+        Those of the stand, each ordered by the other stand's key.
     sky
         What fixtures leave of the open sky, shape (stations, months); None without fixtures.
     """
@@ -58,17 +61,17 @@ def lit(stand: Stand, meetings: Sequence[Meeting], sky: Floats | None) -> Lit:
     weight = weight / max(float(weight.sum()), 1e-12) if weight.any() else np.full(weeks, 1.0 / weeks)
     open_sky = None if sky is None else sky[:, _months(stand)]
     unshaded = np.ones(count) if open_sky is None else np.round(open_sky @ weight, 9)
-    found = [(m, *_passed(stand, m)) for m in meetings]
-    found = [f for f in found if f[2].size and float(f[2].min()) < 0.0]
+    found = [_over(stand, m) for m in meetings] + [_beside(stand, b) for b in besides]
+    found = [f for f in found if float(f.passed.min(initial=0.0)) < 0.0]
     if not found:
         return Lit(unshaded, _by_fixtures(stand, unshaded, np.ones(count, dtype=bool)))
     total = np.zeros((count, weeks))
-    for _, stations, passed in found:
-        total[stations] += passed
+    for each in found:
+        total[each.stations] += each.passed
     base = weight if open_sky is None else open_sky * weight
     light = np.round((base * np.exp(total)).sum(axis=1), 9)
     causes = []
-    for others, stations, passed in _by_planting(stand, found):
+    for others, stations, passed in _by_planting(found):
         own = base if open_sky is None else base[stations]
         without = np.round((own * np.exp(total[stations] - passed)).sum(axis=1), 9)
         causes.append(_Cause(others, stations, passed, without - light[stations]))
@@ -77,38 +80,51 @@ def lit(stand: Stand, meetings: Sequence[Meeting], sky: Floats | None) -> Lit:
 
 def _months(stand: Stand) -> Ints:
     """Month, 0–11, of each of the stand's weeks."""
-    middle = stand.weeks.starts[stand.begin : stand.end] + 3
-    return middle.astype("datetime64[M]").astype(np.int64) % 12
+    return months_of(stand.weeks)[stand.begin : stand.end] % 12
 
 
-def _passed(stand: Stand, meeting: Meeting) -> tuple[Ints, Floats]:
-    """Touched stations and the logarithm of light let through in each of the stand's own weeks."""
+class _Found(NamedTuple):
+    """What one other stand lets through to some stations, in each of the stand's own weeks (logarithm)."""
+
+    other: Stand
+    stations: Ints
+    passed: Floats
+
+
+def _over(stand: Stand, meeting: Meeting) -> _Found:
+    """What the canopies of another stand let through to the plants under them."""
     side = meeting.side(stand)
     passed = np.zeros((len(side.stations), stand.end - stand.begin))
     until = min(meeting.end, stand.end)
     if until > meeting.begin:
         spell = meeting.spell[: until - meeting.begin]
         passed[:, meeting.begin - stand.begin : until - stand.begin] = side.passed[:, spell]
-    return side.stations, passed
+    return _Found(meeting.b if stand is meeting.a else meeting.a, side.stations, passed)
 
 
-def _by_planting(
-    stand: Stand, found: Sequence[tuple[Meeting, Ints, Floats]]
-) -> list[tuple[tuple[Stand, ...], Ints, Floats]]:
+def _beside(stand: Stand, found: Beside) -> _Found:
+    """What a taller stand beside lets through."""
+    passed = np.zeros((len(stand.index), stand.end - stand.begin))
+    span = slice(found.begin - stand.begin, found.end - stand.begin)
+    passed[:, span] = found.passed[stand.spots.of_station][:, found.month]
+    return _Found(found.tall, np.arange(len(stand.index)), passed)
+
+
+def _by_planting(found: Sequence[_Found]) -> list[tuple[tuple[Stand, ...], Ints, Floats]]:
     """What shades the stand, planting by planting."""
-    groups: dict[str, list[tuple[Stand, Ints, Floats]]] = {}
-    for meeting, stations, passed in found:
-        other = meeting.b if stand is meeting.a else meeting.a
-        groups.setdefault(other.planting.id, []).append((other, stations, passed))
+    groups: dict[str, list[_Found]] = {}
+    for each in found:
+        groups.setdefault(each.other.planting.id, []).append(each)
     result = []
-    for group in groups.values():
-        stations, passed = group[0][1], group[0][2]
+    for _, group in sorted(groups.items()):
+        stations, passed = group[0].stations, group[0].passed
         if len(group) > 1:
-            stations = np.unique(np.concatenate([g[1] for g in group]))
+            stations = np.unique(np.concatenate([g.stations for g in group]))
             passed = np.zeros((len(stations), passed.shape[1]))
-            for _, some, part in group:
-                passed[np.searchsorted(stations, some)] += part
-        result.append((tuple(g[0] for g in group), stations, passed))
+            for each in group:
+                passed[np.searchsorted(stations, each.stations)] += each.passed
+        others = tuple(dict.fromkeys(g.other for g in group))
+        result.append((others, stations, passed))
     return result
 
 
@@ -126,7 +142,7 @@ def _by_fixtures(stand: Stand, unshaded: Floats, asked: NDArray[np.bool_]) -> tu
         return ()
     worst = worst_of(marks[bad], -unshaded[bad])
     finding = finding_of(
-        Kind.SHADING, "fixtures", stand, (), bad, marks[bad], (stand.times.in_bed, stand.times.out),
+        Kind.SHADING, Code.FIXTURES, stand, (), bad, marks[bad], (stand.times.in_bed, stand.times.out),
         _numbers(stand, float(unshaded[bad[worst]]), len(bad)),
         source=light_source(stand.crop), worst=worst,
     )  # fmt: skip
@@ -175,16 +191,16 @@ def _by_neighbour(
         weekly = np.exp(total[rows]) * (1.0 if open_sky is None else open_sky[rows])
         when = ((weekly < light_good(stand.crop)) & (cause.passed[bad] < 0.0)).any(axis=0)
         when = when if when.any() else (cause.passed[bad] < 0.0).any(axis=0)
-        code = "shaded"
+        code = Code.SHADED
     else:
         when = (cause.passed[named] < 0.0).any(axis=0)
-        code = "layered"
+        code = Code.LAYERED
     weeks = np.flatnonzero(when) + stand.begin
     numbers = _numbers(stand, float(light[stations[worst]]), int((marks == marks.max()).sum()))
     numbers["taken"] = round(float(cause.gain[named[worst]]), 6)
     finding = finding_of(
         Kind.SHADING, code, stand, cause.stands, stations, marks,
         (stand.first_day(int(weeks[0])), stand.last_day(int(weeks[-1]))), numbers,
-        source=light_source(stand.crop) if code == "shaded" else "monsi-saeki", worst=worst,
+        source=light_source(stand.crop) if code is Code.SHADED else "monsi-saeki", worst=worst,
     )  # fmt: skip
     return Judged(finding, marks)

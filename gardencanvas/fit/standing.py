@@ -6,6 +6,7 @@ from typing import NamedTuple
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Crop
 from gardencanvas.fit.aids import supported, warmed
+from gardencanvas.fit.same import same_items
 from gardencanvas.fit.stands import Stand, grid, stand_of
 from gardencanvas.garden.garden import Layout
 from gardencanvas.garden.planting import Planting
@@ -34,8 +35,7 @@ class Standing:
         self._season = layout.season
         self._weeks = grid(layout.season)
         self._kept: dict[str, _Kept] = {}
-        self._supports: object = None
-        self._covers: object = None
+        self._aids: tuple[object, ...] = ()
 
     def serves(self, site: Site, layout: Layout) -> bool:
         """Whether these stands may be kept for a layout as it is now."""
@@ -43,7 +43,8 @@ class Standing:
 
     def of(self, layout: Layout) -> dict[str, tuple[Stand, ...]]:
         """Stands of each planting, in the layout's order."""
-        aided = layout.supports is self._supports and layout.covers is self._covers
+        aids = (*layout.supports, *layout.covers)
+        aided = same_items(aids, self._aids)
         todo: list[tuple[Planting, tuple[Growing, ...]]] = []
         kept: dict[str, _Kept] = {}
         for planting in layout.plantings:
@@ -60,7 +61,7 @@ class Standing:
         if todo:
             kept.update(self._followed(todo))
         self._kept = kept
-        self._supports, self._covers = layout.supports, layout.covers
+        self._aids = aids
         return {p.id: kept[p.id].stands for p in layout.plantings}
 
     def _growing(self, planting: Planting, layout: Layout) -> tuple[Growing, ...]:

@@ -5,7 +5,7 @@ Every plant of a stand grows alike, so that only places differ from plant to pla
 
 from dataclasses import dataclass
 from datetime import date, timedelta
-from functools import cached_property
+from functools import cached_property, lru_cache
 from math import pi
 
 import numpy as np
@@ -15,6 +15,8 @@ from gardencanvas.crops.model import Crop
 from gardencanvas.fit.ground import Ground, ground_of
 from gardencanvas.fit.near import box
 from gardencanvas.fit.own import Spare, spare_of
+from gardencanvas.fit.spots import Spots, spots_of
+from gardencanvas.fit.thresholds import RISE_M, SHADE_REACH
 from gardencanvas.garden.planting import Planting
 from gardencanvas.season.course import Course, Weeks
 
@@ -58,6 +60,7 @@ class Stand:
     end: int
     times: Times
     root_m: float
+    extinction: float
     ground: Ground
 
     @cached_property
@@ -80,6 +83,18 @@ class Stand:
         """Overlap each of its stations may still take from others."""
         every = spare_of(self.planting.pattern, self.ground, self.sizes[RADIUS])
         return every._replace(share=every.share[self.index])
+
+    @cached_property
+    def spots(self) -> Spots:
+        """Its stations in groups that lie close together."""
+        return spots_of(self.planting.pattern, self.index)
+
+    @cached_property
+    def reach(self) -> Floats:
+        """Its box widened by its footprint, and by its shade: shape (8,)."""
+        shade = SHADE_REACH * max(float(self.sizes[HEIGHT].max(initial=0.0)) - RISE_M, 0.0)
+        out = np.array([-1.0, -1.0, 1.0, 1.0])
+        return np.concatenate([self.box + out * self.peak_m, self.box + out * max(self.peak_m, shade)])
 
     @property
     def key(self) -> tuple[str, int]:
@@ -116,7 +131,8 @@ def stand_of(
     begin, end = (int(standing[0]), int(standing[-1]) + 1) if len(standing) else (0, 0)
     ground = ground_of(planting, crop)
     radius = np.minimum(course.radius_m[row] * ground.clump_factor, ground.radius_m)
-    leaf = course.leaf_area[row] * (crop.extinction.mid if crop.extinction else EXTINCTION)
+    extinction = crop.extinction.mid if crop.extinction else EXTINCTION
+    leaf = course.leaf_area[row] * extinction
     crowded = ground.station_m2 / np.maximum(pi * radius * radius, 1e-9)
     sizes = np.stack([radius, course.height_m[row], course.base_m[row], leaf * np.minimum(crowded, 1.0)])
     sizes = np.rint(sizes / _STEPS) * _STEPS
@@ -137,6 +153,7 @@ def stand_of(
         end=end,
         times=Times(*(d[row].astype(object) for d in days)),
         root_m=round(float(course.root_m[row].max(initial=0.0)), 6),
+        extinction=extinction,
         ground=ground,
     )
 
@@ -151,6 +168,13 @@ def season_weeks(weeks: Weeks, season: tuple[date, date]) -> NDArray[np.bool_]:
     middle = weeks.starts + 3
     inside: NDArray[np.bool_] = (middle >= np.datetime64(season[0])) & (middle <= np.datetime64(season[1]))
     return inside
+
+
+@lru_cache(maxsize=64)
+def months_of(weeks: Weeks) -> NDArray[np.int64]:
+    """Month of the middle of each week, counted from January 1970."""
+    middle = weeks.starts + 3
+    return middle.astype("datetime64[M]").astype(np.int64)
 
 
 def grid(season: tuple[date, date]) -> Weeks:

@@ -16,6 +16,9 @@ CHOKED_TIME = 1 / 3  # of a plant's own time in the bed
 TAKEN_SHOWN = 0.02  # less than 2 % of the light is not worth a word
 TAKEN_BLAMED = 0.05  # a neighbour that takes less is named only if it takes most
 
+RISE_M = 0.3  # crops of like height shade each other at any spacing, and handbook distances allow for it
+SHADE_REACH = 2.0  # times the height difference: beyond, what is hidden lies below 27°
+
 # timing
 CATCH_LEAD_DAYS = 28  # a catch crop leaves the ground at least four weeks before its neighbour
 CATCH_TIME = 0.75  # and is in the bed for three quarters of its neighbour's time at most

@@ -5,6 +5,7 @@ from datetime import timedelta
 import numpy as np
 from numpy.typing import NDArray
 
+from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, Number, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting, Side
 from gardencanvas.fit.needs import light_good, light_least
@@ -44,7 +45,7 @@ def timing(meeting: Meeting, catch: Stand) -> Judged | None:
     days = int(spare[named].min())
     closing = catch.times.harvest_last + timedelta(days=days)
     finding = finding_of(
-        Kind.TIMING, "out in time" if days >= 0 else "too late", catch, (main,),
+        Kind.TIMING, Code.OUT_IN_TIME if days >= 0 else Code.TOO_LATE, catch, (main,),
         side.stations[named], marks[named],
         (min(closing, catch.times.harvest_last), max(closing, catch.times.harvest_last)),
         {
@@ -116,7 +117,7 @@ def _turns(meeting: Meeting, catch: Stand, main: Stand, spare: Ints) -> Judged |
     if (spare < NEVER).any():
         numbers["days"] = int(spare.min())
     finding = finding_of(
-        Kind.TIMING, "in turns", catch, (main,), side.stations[used], marks,
+        Kind.TIMING, Code.IN_TURNS, catch, (main,), side.stations[used], marks,
         (catch.times.out, main.times.in_bed), numbers,
     )  # fmt: skip
     return Judged(finding, marks, (main.planting.id, _others(meeting, main)))

@@ -1,0 +1,155 @@
+"""Light that a taller stand takes from plants beside it, not under it.
+
+The sky is cut into sectors of compass direction. In each, the plants of the taller stand hide what lies below
+their tops, as far as they fill the sector's width and as far as their leaves let no light through. Unlike a
+product over single plants (``light.neighbours``), plants that stand behind each other hide the same light
+once.
+
+Approximations: the canopies reach down to the ground; a sector's horizon is the fourth-power mean of its
+plants', so near ones count most; one state a month; stations within 0.3 m of each other see the same.
+"""
+
+from dataclasses import dataclass
+from functools import lru_cache
+from math import pi
+
+import numpy as np
+from numpy.typing import NDArray
+
+from gardencanvas.fit.near import near_pairs
+from gardencanvas.fit.stands import BASE, HEIGHT, LEAF, RADIUS, Stand, months_of
+from gardencanvas.fit.thresholds import RISE_M, SHADE_REACH
+from gardencanvas.garden.site import Site
+from gardencanvas.light.neighbours import AZIMUTH_CELLS, ELEVATION_CELLS, G, sky
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.intp]
+
+SECTORS = 18
+_WIDTH = 2 * pi / SECTORS
+_SPREAD = 2  # sectors to each side that one near plant may fill
+_POWER = 4
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Vault:
+    """A site's sky by sector: ``light[m, k, e]`` is month m's share of light in sector k below e cells."""
+
+    light: Floats  # (12, SECTORS, ELEVATION_CELLS + 1)
+    bearing_deg: float
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class Beside:
+    """What a stand loses to a taller one beside it in the weeks ``[begin, end)``.
+
+    ``passed`` is the logarithm of the share of light left, shape (spots, months); ``spot`` says which spot a
+    station belongs to, ``month`` which column a week has.
+    """
+
+    low: Stand
+    tall: Stand
+    begin: int
+    end: int
+    passed: Floats
+    month: Ints
+
+
+@lru_cache(maxsize=16)
+def vault(site: Site) -> Vault:
+    """The sky of a site, cut into sectors."""
+    cumulated = sky(site).light[:, :: AZIMUTH_CELLS // SECTORS, :]
+    return Vault(np.ascontiguousarray(np.diff(cumulated, axis=1)), site.bearing_deg)
+
+
+def beside(low: Stand, tall: Stand, over: Vault) -> Beside | None:
+    """What ``low`` loses to ``tall``; None where that is nothing."""
+    begin, end = max(low.begin, tall.begin), min(low.end, tall.end)
+    if begin >= end:
+        return None
+    rise = tall.sizes[HEIGHT, begin:end] - low.sizes[HEIGHT, begin:end] - RISE_M
+    highest = float(rise.max())
+    if highest <= 0.0 or not _in_reach(low, tall, SHADE_REACH * highest):
+        return None
+    radius = float(tall.sizes[RADIUS, begin:end].max())
+    if radius <= 0.0:
+        return None
+    spots = low.spots
+    pairs = near_pairs(spots.xy, tall.xy, spots.box, tall.box, SHADE_REACH * highest)
+    aside = np.flatnonzero(pairs.distance_m > radius)
+    if len(aside) == 0:
+        return None
+    i, j, distance = pairs.i[aside], pairs.j[aside], pairs.distance_m[aside]
+    step = tall.xy[j] - spots.xy[i]
+    azimuth = np.radians(over.bearing_deg) + np.arctan2(step[:, 0], -step[:, 1])
+    filled, steep = _sectors(i, azimuth, distance, radius, len(spots.xy))
+    weeks, month = _months(low, begin, end)
+    passed = _passed(low, tall, over, weeks, filled / radius, steep)
+    return Beside(low, tall, begin, end, passed, month) if float(passed.min()) < -1e-6 else None
+
+
+def _in_reach(low: Stand, tall: Stand, reach_m: float) -> bool:
+    a, b = low.box, tall.box
+    gap_x = max(a[0] - b[2], b[0] - a[2], 0.0)
+    gap_y = max(a[1] - b[3], b[1] - a[3], 0.0)
+    return bool(gap_x * gap_x + gap_y * gap_y < reach_m * reach_m)
+
+
+def _sectors(
+    spot: Ints, azimuth: Floats, distance: Floats, radius: float, count: int
+) -> tuple[Floats, Floats]:
+    """How full each sector is of canopies, and how steep per metre of rise; shapes (spots, SECTORS).
+
+    Fullness may exceed 1 where canopies stand behind each other.
+    """
+    half = np.arcsin(radius / distance)
+    steep = (1.0 / (distance - radius * pi / 4)) ** _POWER
+    home = np.floor(azimuth / _WIDTH).astype(np.intp)
+    filled, weighted = np.zeros(count * SECTORS), np.zeros(count * SECTORS)
+    for shift in range(-_SPREAD, _SPREAD + 1):
+        sector = home + shift
+        left = np.maximum(azimuth - half, sector * _WIDTH)
+        right = np.minimum(azimuth + half, (sector + 1) * _WIDTH)
+        share = np.maximum(right - left, 0.0) / _WIDTH
+        cell = spot * SECTORS + sector % SECTORS
+        filled += np.bincount(cell, share, len(filled))
+        weighted += np.bincount(cell, share * steep, len(filled))
+    mean = (weighted / np.maximum(filled, 1e-12)) ** (1.0 / _POWER)
+    return filled.reshape(count, SECTORS), mean.reshape(count, SECTORS)
+
+
+def _months(stand: Stand, begin: int, end: int) -> tuple[Ints, Ints]:
+    """The middle week of each month's part of a span, and the month's place for each week."""
+    months = months_of(stand.weeks)[begin:end]
+    change = np.concatenate([[True], months[1:] != months[:-1]])
+    starts = np.flatnonzero(change)
+    lengths = np.diff(starts, append=end - begin)
+    return begin + starts + lengths // 2, np.cumsum(change) - 1
+
+
+def _passed(low: Stand, tall: Stand, over: Vault, weeks: Ints, per_metre: Floats, steep: Floats) -> Floats:
+    """Logarithm of light left, shape (spots, months)."""
+    size = tall.sizes[:, weeks]
+    rise = np.maximum(size[HEIGHT] - low.sizes[HEIGHT, weeks] - RISE_M, 0.0)
+    high = np.arctan(steep[:, :, None] * rise)
+    light = _below(over, months_of(low.weeks)[weeks] % 12, high)
+    full = per_metre[:, :, None] * size[RADIUS]
+    cover = np.minimum(full, 1.0)
+    density = G / tall.extinction * size[LEAF] / np.maximum(size[HEIGHT] - size[BASE], 1e-6)
+    depth = density * size[RADIUS] * (pi / 2) / np.maximum(np.cos(high / 2), 0.1)
+    behind = full / np.maximum(cover, 1e-12)
+    lost = (light * cover * -np.expm1(-depth * behind)).sum(axis=1)
+    passed: Floats = np.log1p(-np.minimum(lost, 0.999))
+    return passed
+
+
+def _below(over: Vault, months: Ints, high: Floats) -> Floats:
+    """Light of each sector below an elevation (radians), shape of ``high``: (spots, SECTORS, months)."""
+    cells = high * (ELEVATION_CELLS / (pi / 2))
+    whole = np.minimum(cells.astype(np.intp), ELEVATION_CELLS - 1)
+    part = cells - whole
+    sector = np.arange(SECTORS)[:, None]
+    at = (months * SECTORS + sector) * (ELEVATION_CELLS + 1) + whole
+    flat = over.light.ravel()
+    below: Floats = flat[at] * (1.0 - part) + flat[at + 1] * part
+    return below
