@@ -27,10 +27,20 @@ def bush(b: Brush) -> None:
             r = 0.4 * (1 - share) ** 0.8
             angle = turn + i * GOLDEN
             at = (r * cos(angle), r * sin(angle))
-            shape = lobed(length, length * 0.74, 3, 0.42, rng) if b.detail >= 2 else leaf(length, length * 0.6, 0.5, 0.5)
+            shape = (
+                lobed(length, length * 0.74, 3, 0.42, rng)
+                if b.detail >= 2
+                else leaf(length, length * 0.6, 0.5, 0.5)
+            )
             b.lay(shape, mixed(t.shade, t.light, share * 0.85), angle, at, line=t.deep, width=0.014)
             if b.detail >= 2:
-                b.stroke(b.veins(length, length * 0.5, 2, t.light, 0.01), mixed(t.leaf, t.light, 0.6), 0.011, angle, at)
+                b.stroke(
+                    b.veins(length, length * 0.5, 2, t.light, 0.01),
+                    mixed(t.leaf, t.light, 0.6),
+                    0.011,
+                    angle,
+                    at,
+                )
     if b.ripe:
         for i in range((2, 5, 6, 7)[b.detail]):
             angle = turn + 0.8 + i * GOLDEN * 1.7
@@ -60,7 +70,14 @@ def shrub(b: Brush) -> None:
             b.dot(*at, size * 0.9, fill)
             continue
         for k in range(5):
-            b.lay(leaf(size, size * 0.5, 0.5, 0.6), fill, angle + k * tau / 5, at, mixed(t.shade, t.deep, 0.6), 0.01)
+            b.lay(
+                leaf(size, size * 0.5, 0.5, 0.6),
+                fill,
+                angle + k * tau / 5,
+                at,
+                mixed(t.shade, t.deep, 0.6),
+                0.01,
+            )
     if b.detail >= 2:
         wood = QPainterPath()
         for i in range(5):
@@ -100,7 +117,13 @@ def climber(b: Brush) -> None:
             for k in (-1.15, 1.15, 0.0):
                 b.lay(heart(size, size * 0.86), fill, angle + k, at, line=t.deep, width=0.014)
                 if b.detail >= 2:
-                    b.stroke(b.veins(size, size * 0.6, 2, t.light, 0.01), mixed(t.leaf, t.light, 0.7), 0.01, angle + k, at)
+                    b.stroke(
+                        b.veins(size, size * 0.6, 2, t.light, 0.01),
+                        mixed(t.leaf, t.light, 0.7),
+                        0.01,
+                        angle + k,
+                        at,
+                    )
         b.dot(0, 0, 0.075, "#8A6C46", "#4A3824")
     if b.ripe:
         for i in range((2, 4, 6, 7)[b.detail]):
@@ -117,7 +140,9 @@ def sprawler(b: Brush) -> None:
     for s in range(shoots):
         angle, curl = turn + s * tau / shoots, rng.uniform(-0.9, 0.9)
         vine = QPainterPath(QPointF(0, 0))
-        vine.quadTo(0.5 * cos(angle), 0.5 * sin(angle), 0.97 * cos(angle + curl * 0.5), 0.97 * sin(angle + curl * 0.5))
+        vine.quadTo(
+            0.5 * cos(angle), 0.5 * sin(angle), 0.97 * cos(angle + curl * 0.5), 0.97 * sin(angle + curl * 0.5)
+        )
         b.stroke(vine, mixed(t.leaf, t.stalk, 0.35), (0.1, 0.06, 0.045, 0.04)[b.detail])
     count = (5, 8, 9, 10)[b.detail]
     for i in range(count):
@@ -128,7 +153,9 @@ def sprawler(b: Brush) -> None:
         at = (r * cos(angle), r * sin(angle))
         fill = mixed(t.shade, t.light, 0.05 + 0.8 * share)
         outward = angle + rng.uniform(-0.5, 0.5)
-        b.lay(_palm(size) if b.detail else disc(0, 0, size * 0.85), fill, outward, at, line=t.deep, width=0.016)
+        b.lay(
+            _palm(size) if b.detail else disc(0, 0, size * 0.85), fill, outward, at, line=t.deep, width=0.016
+        )
         if b.detail >= 2:
             b.stroke(_ribs(size), mixed(t.light, t.stalk, 0.4), 0.014, outward, at)
     if b.ripe:

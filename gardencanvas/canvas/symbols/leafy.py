@@ -111,7 +111,14 @@ def carpet(b: Brush) -> None:
             continue
         turn = rng.uniform(0, tau)
         for k in range(3):
-            b.lay(leaf(size, size * 0.8, 0.55, 1.0), fill, turn + k * tau / 3, at, mixed(t.shade, t.deep, 0.3), 0.008)
+            b.lay(
+                leaf(size, size * 0.8, 0.55, 1.0),
+                fill,
+                turn + k * tau / 3,
+                at,
+                mixed(t.shade, t.deep, 0.3),
+                0.008,
+            )
     if b.ripe:
         for i in range((2, 7, 15, 22)[b.detail]):
             angle, r = rng.uniform(0, tau), 0.85 * rng.random() ** 0.5

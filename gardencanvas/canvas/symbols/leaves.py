@@ -20,7 +20,9 @@ def leaf(length: float, width: float, belly: float = 0.55, tip: float = 0.5) -> 
     path = QPainterPath(QPointF(0, 0))
     path.cubicTo(length * belly * 0.5, -w * 0.5, length * belly * 0.7, -w, length * (belly + 0.12), -w * 0.8)
     path.cubicTo(length * 0.9, -w * (0.35 + 0.3 * tip), length, -w * 0.6 * tip, length, 0)
-    path.cubicTo(length, w * 0.6 * tip, length * 0.9, w * (0.35 + 0.3 * tip), length * (belly + 0.12), w * 0.8)
+    path.cubicTo(
+        length, w * 0.6 * tip, length * 0.9, w * (0.35 + 0.3 * tip), length * (belly + 0.12), w * 0.8
+    )
     path.cubicTo(length * belly * 0.7, w, length * belly * 0.5, w * 0.5, 0, 0)
     return path
 
@@ -166,7 +168,9 @@ class Brush:
         """A small disc: a flower, a fruit, a stem."""
         self.lay(disc(0, 0, radius), fill, 0.0, (x, y), line)
 
-    def veins(self, length: float, width: float, pairs: int, colour: QColor | str, thick: float) -> QPainterPath:
+    def veins(
+        self, length: float, width: float, pairs: int, colour: QColor | str, thick: float
+    ) -> QPainterPath:
         """A midrib with side veins, for ``stroke``."""
         path = QPainterPath(QPointF(length * 0.05, 0))
         path.lineTo(length * 0.9, 0)

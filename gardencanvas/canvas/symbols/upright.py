@@ -54,7 +54,12 @@ def _pompom(b: Brush, x: float, y: float, radius: float) -> None:
     if b.detail >= 2:
         for i in range(8):
             angle = i * tau / 8
-            b.dot(x + radius * 0.6 * cos(angle), y + radius * 0.6 * sin(angle), radius * 0.32, mixed(b.tint.accent, "#FFFFFF", 0.35))
+            b.dot(
+                x + radius * 0.6 * cos(angle),
+                y + radius * 0.6 * sin(angle),
+                radius * 0.32,
+                mixed(b.tint.accent, "#FFFFFF", 0.35),
+            )
 
 
 def feathery(b: Brush) -> None:
@@ -103,13 +108,21 @@ def spire(b: Brush) -> None:
         shape = heart(length, length * 0.68)
         b.lay(shape, mixed(t.shade, t.light, share * 0.7), angle, line=t.deep)
         if b.detail >= 2:
-            b.stroke(b.veins(length, length * 0.6, 3, t.light, 0.02), mixed(t.leaf, t.light, 0.8), 0.016, angle)
+            b.stroke(
+                b.veins(length, length * 0.6, 3, t.light, 0.02), mixed(t.leaf, t.light, 0.8), 0.016, angle
+            )
     if not b.ripe:
         b.dot(0, 0, 0.2, mixed(t.leaf, t.light, 0.7), t.shade)
         return
     petals = (0, 12, 16, 20)[b.detail]
     for i in range(petals):
-        b.lay(leaf(0.52, 0.2, 0.5, 0.3), mixed(t.accent, "#FFFFFF", 0.12 * (i % 2)), i * tau / petals, line=mixed(t.accent, t.deep, 0.5), width=0.012)
+        b.lay(
+            leaf(0.52, 0.2, 0.5, 0.3),
+            mixed(t.accent, "#FFFFFF", 0.12 * (i % 2)),
+            i * tau / petals,
+            line=mixed(t.accent, t.deep, 0.5),
+            width=0.012,
+        )
     if not petals:
         b.dot(0, 0, 0.46, t.accent)
     b.dot(0, 0, 0.22, mixed(t.deep, "#5A3A1E", 0.7))

@@ -1,0 +1,34 @@
+"""Copies of things, laid somewhere else: beds bring along what lies in them."""
+
+from collections.abc import Collection
+
+from gardencanvas.garden import edits
+from gardencanvas.garden.garden import Garden, Item
+from gardencanvas.garden.value import new_id
+
+
+def copies_of(garden: Garden, layout_id: str, ids: Collection[str]) -> list[Item]:
+    """The items and the contents of beds among them once more, under fresh ids and unlocked."""
+    carried = edits.with_contents(garden.layout(layout_id), ids)
+    items = [i for i in (garden.find(layout_id, x) for x in carried) if i is not None]
+    return [_fresh(item) for item in items]
+
+
+def _fresh(item: Item) -> Item:
+    unlocked = {"locked": False} if hasattr(item, "locked") else {}
+    return edits.rebuilt(item, id=new_id(item.id.split("-")[0][:20]), **unlocked)
+
+
+def add_shifted(garden: Garden, layout_id: str, items: list[Item], dx_m: float, dy_m: float) -> Garden:
+    """The garden with these items added, each moved by the same step; raises ``Refusal``.
+
+    They are moved on a sheet of their own first, so that a copied bed does not carry off what lies in the
+    bed under it.
+    """
+    layout = garden.layout(layout_id)
+    empty = edits.rebuilt(layout, beds=(), paths=(), supports=(), covers=(), plantings=())
+    sheet = edits.with_layout(edits.rebuilt(garden, fixtures=()), empty)
+    sheet = edits.add(sheet, layout_id, items)
+    sheet = edits.shift(sheet, layout_id, {i.id for i in items}, dx_m, dy_m)
+    moved = [found for i in items if (found := sheet.find(layout_id, i.id)) is not None]
+    return edits.add(garden, layout_id, moved)

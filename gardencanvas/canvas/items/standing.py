@@ -1,0 +1,184 @@
+"""What stands on the plan: fixtures with their shadow, supports and covers."""
+
+from datetime import date
+from math import hypot, tau
+from random import Random
+from zlib import crc32
+
+from PySide6.QtCore import QPointF, Qt
+from PySide6.QtGui import QColor, QPainter, QPainterPath
+from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
+
+from gardencanvas.canvas.items import order
+from gardencanvas.canvas.items.part import Part
+from gardencanvas.canvas.look import CM, Look, pen, tone
+from gardencanvas.canvas.shapes import outline
+from gardencanvas.canvas.symbols.leaves import blob
+from gardencanvas.garden.ground import Cover, Fixture, LineSupport, RingSupport
+
+
+class FixtureItem(Part):
+    """A wall, fence, hedge, tree or shed, seen from above."""
+
+    def __init__(self, look: Look, fixture: Fixture) -> None:
+        super().__init__(look, order.CROWN if fixture.kind == "tree" else order.FIXTURE)
+        self.put(fixture)
+
+    def put(self, fixture: Fixture) -> None:
+        """Show this fixture."""
+        self.value = fixture
+        self._take(outline(fixture))
+        self._leaves = _foliage(self.outline, fixture.id) if fixture.kind in {"tree", "hedge"} else []
+
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        kind = self.value.kind
+        colours = self.look.colours
+        if kind in {"tree", "hedge"}:
+            self._paint_green(painter, colours.crown if kind == "tree" else colours.hedge)
+            return
+        fill = QColor(colours.wall if kind == "wall" else colours.timber)
+        painter.setPen(pen(fill.darker(140), 1.2))
+        painter.setBrush(fill)
+        painter.drawPath(self.outline)
+        if kind == "shed":
+            box = self.outline.boundingRect()
+            painter.setPen(pen(fill.darker(125), 1.0))
+            painter.drawLine(QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()))
+
+    def _paint_green(self, painter: QPainter, colour: str) -> None:
+        see_through = 150 if self.value.kind == "tree" else 235
+        fill = QColor(colour)
+        painter.setPen(pen(fill.darker(150), 1.2, alpha=200))
+        painter.setBrush(tone(colour, see_through))
+        painter.drawPath(self.outline)
+        painter.setPen(Qt.PenStyle.NoPen)
+        for leaf, share in self._leaves:
+            painter.setBrush(tone(fill.lighter(round(100 + 26 * share)).name(), min(see_through, 120)))
+            painter.drawPath(leaf)
+        if self.value.kind == "tree":
+            painter.setBrush(QColor("#6B543B"))
+            painter.drawEllipse(self.outline.boundingRect().center(), 9, 9)
+
+
+def _foliage(area: QPainterPath, name: str) -> list[tuple[QPainterPath, float]]:
+    """Clumps of leaves inside an outline, the same each time."""
+    rng = Random(crc32(name.encode()))
+    box = area.boundingRect()
+    size = max(min(box.width(), box.height()) * 0.16, 4.0)
+    clumps: list[tuple[QPainterPath, float]] = []
+    for _ in range(400):
+        if len(clumps) >= 46:
+            break
+        at = QPointF(rng.uniform(box.left(), box.right()), rng.uniform(box.top(), box.bottom()))
+        if area.contains(at):
+            share = rng.random()
+            clumps.append((blob(size * rng.uniform(0.6, 1.0), 6, 0.2, rng).translated(at), share))
+    return clumps
+
+
+class SupportItem(Part):
+    """Canes, a net or a trellis."""
+
+    def __init__(self, look: Look, support: RingSupport | LineSupport) -> None:
+        super().__init__(look, order.SUPPORT)
+        self.put(support)
+
+    def put(self, support: RingSupport | LineSupport) -> None:
+        """Show this support."""
+        self.value = support
+        self._take(outline(support))
+
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        colour = self.look.colours.support
+        painter.setBrush(QColor(colour))
+        if isinstance(self.value, RingSupport):
+            self._paint_ring(painter, self.value, colour)
+        else:
+            self._paint_line(painter, self.value, colour)
+
+    def _paint_ring(self, painter: QPainter, ring: RingSupport, colour: str) -> None:
+        centre, r = QPointF(ring.centre[0] * CM, ring.centre[1] * CM), ring.radius_m * CM
+        if ring.kind == "stake" or r < 1:
+            painter.setPen(pen(QColor(colour).darker(130), 1.0))
+            painter.drawEllipse(centre, 2.4, 2.4)
+            return
+        circle = QPainterPath()
+        circle.addEllipse(centre, r, r)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setPen(pen(colour, 1.4, Qt.PenStyle.DotLine))
+        painter.drawPath(circle)
+        painter.setPen(pen(QColor(colour).darker(130), 1.0))
+        painter.setBrush(QColor(colour))
+        canes = max(4, min(12, round(tau * r / 25)))
+        for i in range(canes):
+            painter.drawEllipse(circle.pointAtPercent(i / canes), 1.6, 1.6)
+
+    def _paint_line(self, painter: QPainter, line: LineSupport, colour: str) -> None:
+        a, b = QPointF(line.begin[0] * CM, line.begin[1] * CM), QPointF(line.end[0] * CM, line.end[1] * CM)
+        along = b - a
+        length = hypot(along.x(), along.y())
+        across = QPointF(-along.y(), along.x()) / max(length, 1e-6)
+        painter.setPen(pen(colour, 2.0 if line.kind != "net" else 1.2))
+        painter.drawLine(a, b)
+        step = 25 if line.kind == "cane row" else 8
+        count = max(2, min(400, round(length / step) + 1))
+        painter.setPen(pen(QColor(colour).darker(130), 1.0))
+        for i in range(count):
+            at = a + along * (i / (count - 1))
+            if line.kind == "cane row":
+                painter.drawEllipse(at, 1.6, 1.6)
+            else:
+                painter.drawLine(at - across * 2.2, at + across * 2.2)
+
+
+class CoverItem(Part):
+    """Fleece, mesh, cloche or frame over some ground; shown on the days it lies there."""
+
+    def __init__(self, look: Look, cover: Cover, on: date) -> None:
+        super().__init__(look, order.COVER)
+        self.put(cover)
+        self.show_date(on)
+
+    def put(self, cover: Cover) -> None:
+        """Show this cover."""
+        self.value = cover
+        self._take(outline(cover))
+
+    def show_date(self, on: date) -> None:
+        """Lie there, or leave only its outline."""
+        cover = self.value
+        self.there = (cover.first is None or on >= cover.first) and (cover.last is None or on <= cover.last)
+        self.update()
+
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        colour = self.look.colours.cover
+        painter.setBrush(tone(colour, 58) if self.there else Qt.BrushStyle.NoBrush)
+        style = Qt.PenStyle.SolidLine if self.value.kind in {"cloche", "frame"} else Qt.PenStyle.DashDotLine
+        painter.setPen(pen(QColor(colour).darker(125), 1.6, style, alpha=230 if self.there else 110))
+        painter.drawPath(self.outline)
+
+
+class ShadowItem(Part):
+    """The soft shadow of one fixture about midday."""
+
+    def __init__(self, look: Look, shadow: QPainterPath, clear_share: float) -> None:
+        super().__init__(look, order.SHADOW)
+        self._alpha = round(46 * (1 - clear_share))
+        self._take(shadow)
+
+    def paint(
+        self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
+    ) -> None:
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(tone(self.look.colours.shadow, self._alpha))
+        painter.drawPath(self.outline)

@@ -1,0 +1,71 @@
+"""What every item of the scene needs to paint itself: colours, stamps, scale and units."""
+
+from dataclasses import dataclass, field
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPen
+
+from gardencanvas.canvas.palette import LIGHT, Palette, Tint, palette, tint_of
+from gardencanvas.canvas.symbols.stamps import Stamps
+from gardencanvas.words.plain import Measure
+
+CM = 100.0  # scene units in a metre: one unit is one centimetre
+
+
+@dataclass(slots=True)
+class Look:
+    """Shared by scene and items; ``scale`` is logical pixels per centimetre."""
+
+    colours: Palette = LIGHT
+    stamps: Stamps = field(default_factory=Stamps)
+    scale: float = 2.0
+    measure: Measure = field(default_factory=Measure)
+    vector: bool = False  # draw plants as shapes, not stamps: for paper
+    marks: bool = True
+    names: bool = True
+    still: bool = False  # reduced motion: nothing fades
+    family: str = ""  # font family; empty means the application's
+
+    def use(self, dark: bool) -> None:
+        """Change between the light and the dark colours."""
+        self.colours = palette(dark)
+
+    def tint(self, family: str, crop_id: str) -> Tint:
+        """A crop's tint in the present colours."""
+        return tint_of(family, crop_id, self.colours.dark)
+
+    def font(self, pixels: float, *, bold: bool = False) -> QFont:
+        """The plan's font at a size in pixels."""
+        font = QFont(self.family) if self.family else QFont()
+        font.setPixelSize(round(pixels))
+        if bold:
+            font.setWeight(QFont.Weight.DemiBold)
+        return font
+
+    def elided(self, text: str, font: QFont, width: float) -> str:
+        """The text as one line, ended by an ellipsis where it is too long."""
+        line = " ".join(text.split())[:400]
+        return QFontMetricsF(font).elidedText(line, Qt.TextElideMode.ElideRight, width)
+
+
+def pen(
+    colour: str | QColor,
+    width: float,
+    style: Qt.PenStyle = Qt.PenStyle.SolidLine,
+    *,
+    alpha: int = 255,
+    cosmetic: bool = True,
+) -> QPen:
+    """A round-jointed pen, its width in pixels whatever the zoom."""
+    tone = QColor(colour)
+    tone.setAlpha(alpha)
+    line = QPen(tone, width, style, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
+    line.setCosmetic(cosmetic)
+    return line
+
+
+def tone(colour: str, alpha: int) -> QColor:
+    """A colour with an opacity of 0-255."""
+    result = QColor(colour)
+    result.setAlpha(alpha)
+    return result

@@ -1,0 +1,222 @@
+"""The plan as a scene: one item for each thing drawn, kept in step with the garden by identity.
+
+One scene unit is one centimetre; x right, y down.
+"""
+
+from collections.abc import Iterable
+from datetime import date
+
+from PySide6.QtCore import QObject, QPointF, QRectF
+from PySide6.QtGui import QPainterPath
+from PySide6.QtWidgets import QGraphicsScene
+
+from gardencanvas.canvas.items.ground import BedItem, BedLabel, PathItem
+from gardencanvas.canvas.items.mark import MarkItem
+from gardencanvas.canvas.items.overlay import SelectionItem
+from gardencanvas.canvas.items.part import Part
+from gardencanvas.canvas.items.planting import PlantingItem
+from gardencanvas.canvas.items.standing import CoverItem, FixtureItem, ShadowItem, SupportItem
+from gardencanvas.canvas.look import Look
+from gardencanvas.canvas.shadows import shadow_of
+from gardencanvas.canvas.shapes import span
+from gardencanvas.canvas.sizes import Sizes
+from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.fit.report import FitReport
+from gardencanvas.garden.garden import Garden, Item
+from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, Path, RingSupport
+from gardencanvas.garden.planting import Planting
+from gardencanvas.words.plain import planting_name
+
+
+class PlanScene(QGraphicsScene):
+    """Shows one layout of one garden on one date."""
+
+    def __init__(self, look: Look, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.look = look
+        self.sizes = Sizes()
+        self.parts: dict[str, Part] = {}
+        self.marks: dict[str, MarkItem] = {}
+        self._labels: dict[str, BedLabel] = {}
+        self._shadows: list[ShadowItem] = []
+        self._shadows_for: tuple[object, ...] = ()
+        self.selected = SelectionItem(look)
+        self.addItem(self.selected)
+        self._selection: frozenset[str] = frozenset()
+        self._on = date(2000, 7, 1)
+        self._crops: Catalogue | None = None
+        self.garden: Garden | None = None
+        self.layout_id = ""
+        self.ghosts: frozenset[str] = frozenset()  # ids drawn as not yet put down
+
+    # what is shown
+
+    def show_garden(self, garden: Garden, layout_id: str, crops: Catalogue) -> None:
+        """Show this garden: items whose value is the same object stay untouched."""
+        layout = garden.layout(layout_id)
+        if crops is not self._crops:
+            self._crops = crops
+        self.garden, self.layout_id = garden, layout.id
+        self.sizes.prepare(garden, layout, crops)
+        shown: set[str] = set()
+        for item in (*layout.items(), *garden.fixtures):
+            shown.add(item.id)
+            part = self.parts.get(item.id)
+            if isinstance(part, PlantingItem) and part.ghost:
+                part.haunt(item.id in self.ghosts)
+            if part is None:
+                self._add(item)
+            elif part.value is not item:
+                self._replace(part, item)
+        for gone in [i for i in self.parts if i not in shown]:
+            self._drop(gone)
+        self._cast_shadows()
+        self._outline_selection()
+
+    def judge(self, report: FitReport | None) -> None:
+        """Show the verdicts of this report."""
+        for planting_id, mark in self.marks.items():
+            mark.judge(report.plantings.get(planting_id) if report is not None else None)
+
+    def show_date(self, on: date) -> None:
+        """Show the plants, covers and shadows of a day."""
+        self._on = on
+        for part in self.parts.values():
+            if isinstance(part, (PlantingItem, CoverItem)):
+                part.show_date(on)
+        for mark in self.marks.values():
+            mark.update()
+        self._cast_shadows()
+
+    def select(self, ids: Iterable[str]) -> None:
+        """Outline these items, and the full growth of selected plantings."""
+        chosen = frozenset(ids)
+        for item_id in chosen ^ self._selection:
+            part = self.parts.get(item_id)
+            if isinstance(part, PlantingItem):
+                part.show_footprints(item_id in chosen)
+        self._selection = chosen
+        self._outline_selection()
+
+    def rescale(self, scale: float) -> None:
+        """Follow the zoom: logical pixels per centimetre."""
+        if scale == self.look.scale:
+            return
+        self.look.scale = scale
+        for item in self.items():
+            if isinstance(item, (Part, BedLabel)):
+                item.rescale()
+
+    def extent(self) -> QRectF:
+        """The box round everything that is drawn, in centimetres."""
+        return span([part.value for part in self.parts.values()])
+
+    # finding
+
+    def items_within(self, box: QRectF) -> list[str]:
+        """Ids of the items that lie wholly in a box; beds count only where nothing else lies in it."""
+        inside = [i for i, part in self.parts.items() if box.contains(part.outline.boundingRect())]
+        small = [i for i in inside if not isinstance(self.parts[i].value, (Bed, Path, Fixture))]
+        return small or inside
+
+    def touched(self, box: QRectF) -> list[str]:
+        """Ids of the plantings whose outline a box touches."""
+        return [i for i, p in self.parts.items() if isinstance(p, PlantingItem) and p.outline.intersects(box)]
+
+    def item_at(self, point: QPointF) -> str | None:
+        """The id of what a click at a point means: the nearest plant, then what lies on top."""
+        slack = 5 / self.look.scale
+        best: tuple[float, str] | None = None
+        for item_id, part in self.parts.items():
+            if isinstance(part, PlantingItem) and part.boundingRect().contains(point):
+                away = part.station_at(point, slack)
+                inside = part.outline.contains(point)
+                if away < float("inf") or inside:
+                    score = away / max(part.state.radius_m * 100, slack) if away < float("inf") else 2.0
+                    if best is None or score < best[0]:
+                        best = (score, item_id)
+        if best is not None:
+            return best[1]
+        for kinds in ((SupportItem,), (CoverItem,), (FixtureItem,), (BedItem,), (PathItem,)):
+            for item_id in reversed(self.parts):
+                part = self.parts[item_id]
+                if isinstance(part, kinds) and part.outline.contains(point):
+                    return item_id
+        return None
+
+    # keeping in step
+
+    def _add(self, item: Item) -> None:
+        part: Part
+        if isinstance(item, Planting):
+            part = PlantingItem(self.look, item, self.sizes.of(item), self._on)
+            part.haunt(item.id in self.ghosts)
+            mark = MarkItem(self.look, part, self._name(item))
+            self.marks[item.id] = mark
+            self.addItem(mark)
+            part.show_footprints(item.id in self._selection or item.id in self.ghosts)
+        elif isinstance(item, Bed):
+            part = BedItem(self.look, item)
+            label = BedLabel(self.look, item)
+            self._labels[item.id] = label
+            self.addItem(label)
+        elif isinstance(item, Path):
+            part = PathItem(self.look, item)
+        elif isinstance(item, (RingSupport, LineSupport)):
+            part = SupportItem(self.look, item)
+        elif isinstance(item, Cover):
+            part = CoverItem(self.look, item, self._on)
+        else:
+            part = FixtureItem(self.look, item)
+        self.parts[item.id] = part
+        self.addItem(part)
+
+    def _replace(self, part: Part, item: Item) -> None:
+        if type(part.value) is not type(item):
+            self._drop(item.id)
+            self._add(item)
+        elif isinstance(part, PlantingItem) and isinstance(item, Planting):
+            part.put(item, self.sizes.of(item), self._on)
+            self.marks[item.id].put(part, self._name(item))
+        else:
+            part.put(item)
+            if isinstance(item, Bed):
+                self._labels[item.id].put(item)
+
+    def _drop(self, item_id: str) -> None:
+        for item in (
+            self.parts.pop(item_id, None),
+            self.marks.pop(item_id, None),
+            self._labels.pop(item_id, None),
+        ):
+            if item is not None:
+                self.removeItem(item)
+
+    def _name(self, planting: Planting) -> str:
+        return planting_name(self._crops, planting) if self._crops is not None else planting.crop
+
+    def _outline_selection(self) -> None:
+        path = QPainterPath()
+        for item_id in sorted(self._selection):
+            part = self.parts.get(item_id)
+            if part is not None:
+                path.addPath(part.outline)
+        self.selected.put(path)
+
+    def _cast_shadows(self) -> None:
+        if self.garden is None:
+            return
+        key = (self.garden.fixtures, self.garden.site, self._on)
+        if len(self._shadows_for) == 3 and all(
+            a is b or a == b for a, b in zip(key, self._shadows_for, strict=True)
+        ):
+            return
+        self._shadows_for = key
+        for item in self._shadows:
+            self.removeItem(item)
+        self._shadows = []
+        for fixture in self.garden.fixtures:
+            for shade in shadow_of(self.garden.site, fixture, self._on):
+                item = ShadowItem(self.look, shade, fixture.clear_share)
+                self._shadows.append(item)
+                self.addItem(item)

@@ -1,0 +1,77 @@
+"""Moving what is selected, or a copy of it."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+
+from gardencanvas.canvas.copies import add_shifted, copies_of
+from gardencanvas.canvas.look import CM
+from gardencanvas.canvas.naming import named, translate
+from gardencanvas.canvas.shapes import span
+from gardencanvas.canvas.tools.tool import Gesture, Pointer
+from gardencanvas.garden import edits
+from gardencanvas.garden.errors import Refusal
+from gardencanvas.garden.garden import Garden, Item
+
+if TYPE_CHECKING:
+    from gardencanvas.canvas.view import PlanView
+
+
+class MoveGesture(Gesture):
+    """Drag the selection; with Alt at the press, a copy of it. The verdicts follow live."""
+
+    def __init__(self, view: PlanView, *, copy: bool) -> None:
+        super().__init__(view)
+        desk = view.desk
+        self._items: list[Item] = [
+            i for x in sorted(desk.selection) if (i := desk.garden.find(desk.layout_id, x)) is not None
+        ]
+        self._copies = copies_of(desk.garden, desk.layout_id, desk.selection) if copy else []
+        self._copy = copy
+        self._from = QPointF()
+        self._box = QRectF()
+        self._after: Garden | None = None
+
+    def begin(self, pointer: Pointer) -> None:
+        self._from = pointer.at
+        self._box = span(self._items)
+
+    def move(self, pointer: Pointer) -> None:
+        by = pointer.at - self._from
+        if pointer.holds(Qt.KeyboardModifier.ShiftModifier):
+            by = QPointF(by.x(), 0) if abs(by.x()) > abs(by.y()) else QPointF(0, by.y())
+        carried = {i.id for i in self._items}
+        by = self.view.snapping(pointer, without=carried).shift(self._box, by)
+        desk = self.view.desk
+        dx, dy = round(by.x() / CM, 6), round(by.y() / CM, 6)
+        try:
+            if self._copy:
+                after = add_shifted(desk.garden, desk.layout_id, self._copies, dx, dy)
+            else:
+                after = edits.shift(desk.garden, desk.layout_id, carried, dx, dy)
+        except Refusal as refusal:
+            self.view.say(str(refusal))
+            return
+        self._after = after
+        self.view.try_out(after)
+        self.view.speak_of([c.id for c in self._copies] or [i.id for i in self._items], pointer)
+
+    def end(self, pointer: Pointer) -> None:
+        self.move(pointer)
+        self.view.hush()
+        after, self._after = self._after, None
+        if after is None:
+            self.view.settle()
+            return
+        verb = translate("Canvas", "Copy {0}") if self._copy else translate("Canvas", "Move {0}")
+        self.view.commit(after, verb.format(named(self._items, self.view.desk.catalogue)))
+        if self._copy:
+            first = {c.id for c in self._copies}
+            self.view.desk.select(first)
+
+    def cancel(self) -> None:
+        self._after = None
+        self.view.hush()
+        self.view.settle()
