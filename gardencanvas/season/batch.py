@@ -58,7 +58,8 @@ class Batch(NamedTuple):
     """Plantings as columns, shape (n,) each."""
 
     traits: Traits[Floats]
-    row: Ints  # of the warmth
+    row: Ints  # of the warmth and the needs
+    needs: tuple[Needs, ...]
     warmth: Warmth
     rate: Floats  # degree-days of a day under the crop's own conditions
     initial_d: Floats  # as in the traits, made finite for this site
@@ -92,7 +93,7 @@ def batch(site: Site, plantings: Sequence[Growing]) -> Batch:
     free = {each: frost_free(site, each) for each in set(bears)}
     matrix = np.array([k.traits for k in known], dtype=np.float64).reshape(len(known), len(Traits._fields))
     columns = Traits(*matrix.T)
-    warmth = Warmth.of(site.climate, list(rows))
+    warmth = Warmth.of(site.climate, tuple(rows))
     rate = warmth.rate[row]
     in_bed = np.array([p.start.on for p in plantings], dtype="datetime64[D]")
     end = np.array([p.end or _NO_END for p in plantings], dtype="datetime64[D]")
@@ -101,6 +102,7 @@ def batch(site: Site, plantings: Sequence[Growing]) -> Batch:
     return Batch(
         traits=columns,
         row=row,
+        needs=tuple(rows),
         warmth=warmth,
         rate=rate,
         initial_d=np.where(seasonal, SEASONAL_TENTH * year, columns.initial_d),

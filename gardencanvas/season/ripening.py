@@ -37,7 +37,7 @@ def coldest(site: Site) -> int:
     return int(np.argmin(mean_curve(site.climate)))
 
 
-def _frost(plants: Batch) -> tuple[Ints, Bools]:
+def frosts(plants: Batch) -> tuple[Ints, Bools]:
     """The climate day on which frost kills, and whether a planting shows before the frosts are over."""
     t = plants.traits
     longest = t.longest_d.astype(np.int64)
@@ -45,6 +45,17 @@ def _frost(plants: Batch) -> tuple[Ints, Bools]:
     early = (shows - plants.free_from) % YEAR >= plants.free_for
     killed = shows + (plants.free_from + plants.free_for - shows) % YEAR
     return np.where(plants.free_for < YEAR, killed, FAR), early
+
+
+def begins(site: Site, plants: Batch, weeks: Weeks) -> Ints:
+    """The climate day from which a planting's days to harvest count.
+
+    Its first day in the bed; for perennials not before the coldest day of the year that the middle of the
+    grid lies in.
+    """
+    middle = int(grid(weeks)[1][weeks.count // 2])
+    spring = middle - (middle - coldest(site)) % YEAR
+    return np.where(plants.perennial, np.maximum(plants.tau, spring), plants.tau)
 
 
 def ripening(site: Site, plants: Batch, weeks: Weeks) -> Ripening:
@@ -58,14 +69,12 @@ def ripening(site: Site, plants: Batch, weeks: Weeks) -> Ripening:
     """
     t, warmth, row = plants.traits, plants.warmth, plants.row
     taus = grid(weeks)[1]
-    middle = int(taus[weeks.count // 2])
-    spring = middle - (middle - coldest(site)) % YEAR
-    since = np.where(plants.perennial, np.maximum(plants.tau, spring), plants.tau)
+    since = begins(site, plants, weeks)
     first, ripe = warmth.reach(row, since, t.ripe_d * plants.rate, t.longest_d.astype(np.int64))
     picking: Ints = np.rint(t.picking_d).astype(np.int64)
     warm_last, _ = warmth.reach(row, first, t.picking_d * plants.rate, 2 * picking)
     last = np.where(t.picking_thermal > 0.0, warm_last, first + picking)
-    killed, early = _frost(plants)
+    killed, early = frosts(plants)
     stands = np.where(plants.perennial, np.maximum(int(taus[-1]) + 3, plants.tau), last)
     out = np.minimum(np.minimum(np.where(ripe | plants.perennial, stands, first), killed), plants.end)
     picked = ripe & (first <= out) & (first < killed)
