@@ -84,7 +84,7 @@ def pytest(
     report.unlink(missing_ok=True)
     command = [*before, str(environment.program("python")), "-m", "pytest", "-q", f"--junit-xml={report}"]
     command += ["-o", f"faulthandler_timeout={HANG_S}", "-o", "faulthandler_exit_on_timeout=true"]
-    command += ["-o", "junit_family=xunit2", *arguments]
+    command += ["-o", "junit_family=xunit2", "--continue-on-collection-errors", *arguments]
     surroundings = {**os.environ, **(variables or {})}
     code = subprocess.run(command, cwd=environment.CHECKOUT, env=surroundings, check=False).returncode
     return judge(name, code, report)
