@@ -145,8 +145,8 @@ def long_bed() -> list[Planting]:
 def middle_bed() -> list[Planting]:
     """Leek with celery, carrot with parsley, and kohlrabi that was put in too late beside celeriac."""
     return [
-        planting("p-leek", "leek", rows(0.1, 1.8, 2.4, 2, 0.15, 0.6), "raised", day(6, 5)),
-        planting("p-celery", "celery", rows(0.1, 2.1, 2.4, 2, 0.3, 0.6), "raised", day(5, 24)),
+        planting("p-leek", "leek", rows(0.1, 1.75, 2.4, 2, 0.15, 0.5), "raised", day(6, 5)),
+        planting("p-celery", "celery", rows(0.1, 2.0, 2.4, 2, 0.3, 0.5), "raised", day(5, 24)),
         planting("p-carrot", "carrot", rows(2.75, 1.75, 1.2, 3, 0.04, 0.25), "sown", day(4, 15)),
         planting("p-parsley", "parsley", rows(2.75, 2.55, 1.2, 1, 0.15, 0.3), "raised", day(5, 10)),
         planting("p-celeriac", "celeriac", rows(4.1, 1.75, 1.2, 2, 0.38, 0.6), "raised", day(5, 22)),
@@ -161,7 +161,7 @@ def warm_bed() -> list[Planting]:
         planting("p-lettuce", "lettuce", rows(0.2, 3.42, 3.0, 1, 0.25, 0.3), "raised", day(4, 24)),
         planting("p-basil", "basil", rows(0.2, 4.3, 3.0, 1, 0.3, 0.3), "raised", day(6, 4)),
         planting("p-pepper", "pepper", rows(3.5, 3.6, 1.7, 2, 0.42, 0.6), "raised", day(5, 28)),
-        planting("p-onion", "onion", rows(3.5, 3.9, 1.7, 1, 0.1, 0.25), "set", day(3, 26)),
+        planting("p-onion", "onion", rows(3.5, 4.075, 1.7, 1, 0.1, 0.25), "set", day(3, 26)),
         planting("p-marigold", "french-marigold", rows(0.2, 4.62, 5.0, 1, 0.25, 0.25), "raised", day(5, 24)),
     ]
 
@@ -184,9 +184,13 @@ def wall_bed() -> list[Planting]:
             "sown",
             day(8, 25),
         ),
-        planting("p-dwarf-bean", "dwarf-bean", rows(3.2, 5.7, 2.5, 2, 0.1, 0.45), "sown", day(5, 16)),
+        planting("p-dwarf-bean", "dwarf-bean", rows(3.2, 5.62, 2.5, 2, 0.1, 0.4), "sown", day(5, 16)),
         planting(
-            "p-rhubarb", "rhubarb", Spots(points=((3.7, 6.85), (4.9, 6.85)), spacing_m=0.9), "set", day(3, 10)
+            "p-rhubarb",
+            "rhubarb",
+            Spots(points=((3.75, 6.78), (4.95, 6.78)), spacing_m=0.9),
+            "set",
+            day(3, 10),
         ),
     ]
 
@@ -211,7 +215,7 @@ def herb_round() -> list[Planting]:
 
 
 def corner_bed() -> list[Planting]:
-    """Maize with climbing beans on a ring of canes and squash on the ground; strawberries with broad beans."""
+    """Climbing beans on a ring of canes with maize and squash; strawberries with broad beans."""
     return [
         planting(
             "p-sweetcorn",
