@@ -1,3 +1,5 @@
+import json
+import sys
 from pathlib import Path
 from types import ModuleType
 
@@ -109,3 +111,16 @@ def test_setup_error_is_one_sentence_and_1(
     monkeypatch.setattr(start.system_libraries, "require", lambda libraries: None)
     assert start.main(["--headless"]) == 1
     assert capsys.readouterr().err == "No network: connect and start again.\n"
+
+
+@pytest.mark.slow
+def test_same_job_without_a_window(
+    start: ModuleType, environment: ModuleType, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The real commands, run by the Python that runs this test; files known by their signatures."""
+    monkeypatch.setattr(environment, "program", lambda name: Path(sys.executable))
+    monkeypatch.setenv("QT_QPA_PLATFORM", "offscreen")
+    assert start.work_headless(tmp_path) == 0
+    assert (tmp_path / "bedmap.pdf").read_bytes().startswith(b"%PDF-")
+    assert (tmp_path / "plan.png").read_bytes().startswith(b"\x89PNG\r\n\x1a\n")
+    assert json.loads((tmp_path / "demo.gardencanvas").read_text("utf-8"))["format"] >= 1
