@@ -15,6 +15,8 @@ class PlainLabel(QLabel):
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setWordWrap(True)
         self.setProperty("role", role)
+        self.setIndent(0)
+        self.setMinimumWidth(1)  # it wraps or is cut rather than pushing its panel wide
         self.setText(text)
 
 

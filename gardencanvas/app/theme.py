@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QApplication
 
 from gardencanvas.canvas.palette import Palette, palette
 from gardencanvas.fit.report import Verdict
+from gardencanvas.resources_folder import resources
 
 
 def wants_dark(choice: str) -> bool:
@@ -45,6 +46,10 @@ def apply(app: QApplication, *, dark: bool) -> Palette:
 
 def sheet(c: Palette, points: float) -> str:
     """The style sheet; sizes follow the system font of ``points``."""
+
+    def arrow(way: str) -> str:
+        return (resources() / "icons" / f"{way}-{'dark' if c.dark else 'light'}.svg").as_posix()
+
     small, title = 0.88 * points, 1.22 * points
     pills = "\n".join(
         f'QLabel[role="pill"][verdict="{v.word}"] {{ background: {c.verdict(v)}; color: {c.panel}; }}'
@@ -67,12 +72,12 @@ QFrame[role="panel"], QScrollArea[role="panel"], QWidget[role="panel"] {{
 QScrollArea > QWidget > QWidget {{ background: {c.panel}; }}
 QScrollArea > QWidget {{ background: {c.panel}; border-radius: 8px; }}
 *[role="title"] {{ font-size: {title:.1f}pt; font-weight: 600; }}
-*[role="heading"] {{ font-weight: 600; padding-top: 4px; }}
+*[role="heading"] {{ font-weight: 600; }}
 *[role="value"] {{ font-weight: 600; }}
 *[role="quiet"], *[role="source"] {{ color: {c.quiet}; }}
 *[role="source"] {{ font-size: {small:.1f}pt; }}
-*[role="hint"] {{ color: {c.quiet}; padding: 6px 0; }}
-QLabel[role="pill"] {{ border-radius: 9px; padding: 2px 12px; font-weight: 600; font-size: {small:.1f}pt; }}
+*[role="hint"] {{ color: {c.quiet}; }}
+QLabel[role="pill"] {{ border-radius: 8px; padding: 2px 12px; min-height: 15px; font-weight: 600; font-size: {small:.1f}pt; }}
 QFrame[role="card"] {{ background: {c.paper}; border-radius: 4px; }}
 {pills}
 QPushButton {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.line};
@@ -89,7 +94,11 @@ QLineEdit, QAbstractSpinBox, QComboBox {{ background: {c.field}; color: {c.ink};
   selection-background-color: {c.accent}; selection-color: {c.panel}; }}
 QLineEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{ border: 2px solid {c.accent}; padding: 2px 6px; }}
 QPushButton:focus, QToolButton:focus {{ border: 2px solid {c.accent}; }}
-QComboBox::drop-down {{ border: none; width: 20px; }}
+QComboBox::drop-down, QDateEdit::drop-down {{ border: none; width: 20px; subcontrol-position: center right; }}
+QComboBox::down-arrow, QDateEdit::down-arrow {{ image: url("{arrow("down")}"); width: 10px; height: 10px; }}
+QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {{ border: none; background: transparent; width: 16px; }}
+QAbstractSpinBox::up-arrow {{ image: url("{arrow("up")}"); width: 8px; height: 8px; }}
+QAbstractSpinBox::down-arrow {{ image: url("{arrow("down")}"); width: 8px; height: 8px; }}
 QComboBox QAbstractItemView {{ background: {c.panel}; color: {c.ink};
   selection-background-color: {c.selected}; selection-color: {c.ink}; }}
 QTreeView, QListView, QTableView {{ background: {c.panel}; color: {c.ink}; border: none; outline: none;
@@ -103,7 +112,7 @@ QHeaderView::section {{ background: {c.panel}; color: {c.quiet}; border: none;
   border-bottom: 1px solid {c.line}; padding: 4px 6px; font-size: {small:.1f}pt; }}
 QTabWidget::pane {{ border: none; background: {c.panel}; border-radius: 8px; top: -1px; }}
 QTabWidget > QWidget {{ background: {c.panel}; }}
-QTabBar {{ background: transparent; }}
+QTabBar {{ background: transparent; qproperty-drawBase: 0; }}
 QTabBar::tab {{ background: transparent; color: {c.quiet}; padding: 6px 14px; border: none;
   border-bottom: 2px solid transparent; font-weight: 600; }}
 QTabBar::tab:selected {{ color: {c.ink}; border-bottom: 2px solid {c.accent}; }}

@@ -73,8 +73,10 @@ class MainWindow(QMainWindow):
         column.setSpacing(4)
         column.addWidget(self.tool_row)
         column.addWidget(self.view, 1)
-        for part in (_framed(self.left), _framed(plan), _framed(self.inspector)):
-            self.across.addWidget(part)
+        for part, least in ((self.left, 190), (plan, 380), (self.inspector, 280)):
+            frame = _framed(part)
+            frame.setMinimumWidth(least)
+            self.across.addWidget(frame)
         self.across.setStretchFactor(1, 1)
         self.across.setSizes([232, 850, 320])
         self.down.addWidget(self.across)
@@ -88,6 +90,7 @@ class MainWindow(QMainWindow):
         around.setContentsMargins(8, 8, 8, 0)
         around.addWidget(self.down)
         self.setCentralWidget(desk)
+        self.statusBar().setSizeGripEnabled(False)  # there from the start: no jump when it first speaks
         self._connect(session)
         self._retitle()
 

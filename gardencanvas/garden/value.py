@@ -29,6 +29,17 @@ class Value(BaseModel):
 
     model_config = ConfigDict(frozen=True, extra="forbid", allow_inf_nan=False)
 
+    # pydantic compares what is cached beside the fields too, which fails for cached arrays
+    def __eq__(self, other: object) -> bool:
+        if self is other:
+            return True
+        if type(self) is not type(other):
+            return NotImplemented
+        return all(getattr(self, name) == getattr(other, name) for name in type(self).model_fields)
+
+    def __hash__(self) -> int:
+        return hash((type(self), *(getattr(self, name) for name in type(self).model_fields)))
+
 
 def _simple_ring(ring: tuple[Point, ...]) -> tuple[Point, ...]:
     if not LinearRing(ring).is_simple:

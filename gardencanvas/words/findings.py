@@ -73,13 +73,14 @@ def _fixtures(t: _Told) -> str:
 
 
 def _shaded(t: _Told) -> str:
-    return f"{t.others} closes over {t.who} from {day(t.finding.first)}: {_light(t)}"
+    taken = percent(t.number("taken"))
+    return f"{t.others} takes {taken} of the light of {t.who} from {day(t.finding.first)}: {_light(t)}"
 
 
 def _layered(t: _Told) -> str:
     return (
-        f"{t.who} grows under {t.others} and keeps {percent(t.number('light_left'))} of open-sky light; "
-        f"it wants {percent(t.number('light_needed'))}. The light is used twice."
+        f"{t.who} grows in the light shade of {t.others} and keeps {percent(t.number('light_left'))} "
+        f"of open-sky light; it wants {percent(t.number('light_needed'))}. The light is used twice."
     )
 
 

@@ -7,6 +7,7 @@ from typing import Literal
 from gardencanvas.crops.catalogue import Catalogue, UnknownCrop
 from gardencanvas.fit.report import PlantingFit
 from gardencanvas.garden.planting import Planting
+from gardencanvas.garden.site import DayOfYear
 
 Units = Literal["metric", "imperial"]
 
@@ -19,6 +20,11 @@ THIN = "\u2009"  # thin space between number and unit
 
 def day(on: date) -> str:
     """A day as in ``12 July``."""
+    return f"{on.day} {MONTHS[on.month - 1]}"
+
+
+def yearly(on: DayOfYear) -> str:
+    """A day that comes back each year, as in ``12 July``."""
     return f"{on.day} {MONTHS[on.month - 1]}"
 
 

@@ -123,3 +123,12 @@ def test_any_sequence_of_edits_leaves_every_earlier_value_as_it_was(sequence):
     for kept, text in history:
         assert kept.model_dump_json() == text
         assert type(kept).model_validate_json(text) == kept
+
+
+def test_equal_values_are_equal_whatever_was_computed_from_them():
+    one, two = row("a"), row("a")
+    assert one.stations is not two.stations
+    assert one == two
+    assert hash(one) == hash(two)
+    assert garden(one) == garden(two)
+    assert row("a") != row("b")

@@ -16,7 +16,7 @@ from gardencanvas.garden.garden import Item
 from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, RingSupport
 from gardencanvas.garden.places import bed_ground, bed_of
 from gardencanvas.garden.planting import Planting
-from gardencanvas.words.plain import Measure, counted, day_year, percent, planting_name, span
+from gardencanvas.words.plain import Measure, counted, day_year, percent, planting_name, span, yearly
 
 
 class _Page(QWidget):
@@ -45,9 +45,9 @@ class _Page(QWidget):
 
 
 def verdict_counts(report: FitReport, ids: set[str]) -> str:
-    """How many plantings have which verdict, worst first: ``1 clashes, 3 shares``."""
+    """How many plantings have which verdict, worst first: ``clashes 1, shares 3``."""
     counts = Counter(report.plantings[i].verdict for i in ids if i in report.plantings)
-    return ", ".join(f"{counts[v]} {verdict_word(v)}" for v in reversed(Verdict) if counts[v])
+    return ", ".join(f"{verdict_word(v)} {counts[v]}" for v in reversed(Verdict) if counts[v])
 
 
 class ManyPage(_Page):
@@ -273,7 +273,7 @@ class GardenPage(_Page):
         if layout.plantings:
             rows.append((self.tr("Verdicts"), verdict_counts(report, set(report.plantings)), ""))
         if frost.last is not None and frost.first is not None:
-            days = f"{frost.last.day}.{frost.last.month}. – {frost.first.day}.{frost.first.month}."
+            days = f"{yearly(frost.last)} – {yearly(frost.first)}"
             rows.append(
                 (
                     self.tr("Frost-free"),

@@ -101,9 +101,9 @@ class PlantingPage(QWidget):
             (self.tr("Root depth"), roots, origin(known, crop.root_depth_m)),
             (self.tr("Harvest"), self._harvest(fit), self._harvest_source(crop)),
         ]
-        light = percent(fit.light) + self.tr(" of open sky")
+        light = percent(fit.light)
         if crop.light_good is not None:
-            light += self.tr("; wants {0}").format(percent(crop.light_good.mid))
+            light = self.tr("{0}, wants {1}").format(light, percent(crop.light_good.mid))
         rows.append((self.tr("Light"), light, origin(known, crop.light_good)))
         if fit.days_to_spare is not None:
             meaning = self.tr("Days between its last harvest and the date its neighbour would smother it.")

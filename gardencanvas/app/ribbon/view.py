@@ -14,7 +14,7 @@ from PySide6.QtGui import (
     QResizeEvent,
     QWheelEvent,
 )
-from PySide6.QtWidgets import QAbstractScrollArea, QWidget
+from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 
 from gardencanvas.app.ribbon.bars import Bar, Group, frost_spans, groups
 from gardencanvas.app.session import Session
@@ -47,6 +47,7 @@ class RibbonView(QAbstractScrollArea):
         self._pressed: tuple[QPoint, str | None] | None = None
         self._dragging = False
         self._draft: Garden | None = None
+        self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(self.tr("Season ribbon"))
         self.setAccessibleDescription(
