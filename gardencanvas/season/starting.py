@@ -42,9 +42,9 @@ def start_window(
     """The longest run of days on which a crop can go into the bed.
 
     It is warm enough: for a seed to germinate (the soil taken as warm as the day's mean air, common
-    practice), for a plant to grow. It shows after the typical last killing frost, and its first harvest comes before the
-    typical first one, or, for crops no frost kills, before the coldest day of the year; very hardy ones that
-    are set may stand over winter.
+    practice), for a plant to grow. It shows after the typical last killing frost, and its first harvest comes
+    before the typical first one, or, for crops no frost kills, before the coldest day of the year; very hardy
+    ones that are set may stand over winter.
     """
     days = [_YEAR + timedelta(days=d) for d in range(YEAR)]
     plantings = [Growing(crop, Start(kind=kind, on=on), None, supported, warmed) for on in days]
