@@ -32,7 +32,7 @@ def draw_scale_bar(painter: QPainter, look: Look, right: QPointF, scale: float) 
     width = length * scale
     left = right.x() - width
     y = right.y()
-    painter.setPen(pen(look.colours.ink, 1.4, cosmetic=False))
+    painter.setPen(pen(look.colours.ink, 1.4))
     painter.setBrush(QColor(look.colours.ink))
     for i in range(4):
         piece = QRectF(left + width * i / 4, y - 4, width / 4, 4)
@@ -51,7 +51,7 @@ def draw_north(
     angle = radians(-bearing_deg)
     up = QPointF(sin(angle), -cos(angle))
     side = QPointF(-up.y(), up.x())
-    painter.setPen(pen(look.colours.quiet, 1.0, cosmetic=False))
+    painter.setPen(pen(look.colours.quiet, 1.0))
     painter.setBrush(tone(look.colours.panel, 200))
     painter.drawEllipse(centre, radius, radius)
     tip, foot = centre + up * radius * 0.8, centre - up * radius * 0.55
@@ -82,7 +82,7 @@ def legend_words() -> tuple[str, str, str, str]:
     )
 
 
-def draw_legend(painter: QPainter, look: Look, left: QPointF, ratio: float) -> None:
+def draw_legend(painter: QPainter, look: Look, left: QPointF) -> None:
     """The four marks with their words; ``left`` is the middle of the left edge."""
     font = look.font(12)
     metrics = QFontMetricsF(font)
@@ -90,7 +90,7 @@ def draw_legend(painter: QPainter, look: Look, left: QPointF, ratio: float) -> N
     for verdict, word in zip(Verdict, legend_words(), strict=True):
         shape = QPainterPath()
         shape.addRoundedRect(QRectF(x + 2, y - 8, 28, 16), 8, 8)
-        draw_mark(painter, shape, verdict, look.colours, ratio=ratio)
+        draw_mark(painter, shape, verdict, look.colours, vector=look.vector)
         painter.setFont(font)
         painter.setPen(QColor(look.colours.ink))
         painter.drawText(QPointF(x + 37, y + metrics.ascent() / 2 - 1), word)
@@ -125,7 +125,7 @@ class Furniture(QWidget):
             width = legend_width(look)
             if 10 + width < right - bar - 80:
                 self._plate(painter, QRectF(8, y - 14, width, 28))
-                draw_legend(painter, look, QPointF(14, y), self.devicePixelRatioF())
+                draw_legend(painter, look, QPointF(14, y))
         finally:
             painter.end()
 

@@ -47,21 +47,28 @@ class Look:
         line = " ".join(text.split())[:400]
         return QFontMetricsF(font).elidedText(line, Qt.TextElideMode.ElideRight, width)
 
+    def line(
+        self,
+        colour: str | QColor,
+        pixels: float,
+        style: Qt.PenStyle = Qt.PenStyle.SolidLine,
+        *,
+        alpha: int = 255,
+    ) -> QPen:
+        """A pen for lines in scene units that is so many pixels wide at the present zoom.
+
+        Not a cosmetic pen: that would be a hair on paper, where a pixel is far smaller.
+        """
+        return pen(colour, pixels / self.scale, style, alpha=alpha)
+
 
 def pen(
-    colour: str | QColor,
-    width: float,
-    style: Qt.PenStyle = Qt.PenStyle.SolidLine,
-    *,
-    alpha: int = 255,
-    cosmetic: bool = True,
+    colour: str | QColor, width: float, style: Qt.PenStyle = Qt.PenStyle.SolidLine, *, alpha: int = 255
 ) -> QPen:
-    """A round-jointed pen, its width in pixels whatever the zoom."""
+    """A round-jointed pen, its width in the painter's units."""
     tone = QColor(colour)
     tone.setAlpha(alpha)
-    line = QPen(tone, width, style, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
-    line.setCosmetic(cosmetic)
-    return line
+    return QPen(tone, width, style, Qt.PenCapStyle.RoundCap, Qt.PenJoinStyle.RoundJoin)
 
 
 def tone(colour: str, alpha: int) -> QColor:

@@ -5,10 +5,10 @@ from math import floor
 from PySide6.QtCore import QLineF, QRectF
 from PySide6.QtGui import QColor, QPainter
 
-from gardencanvas.canvas.look import Look, pen
+from gardencanvas.canvas.look import Look
 
 _FOOT_CM = 30.48
-_CLOSEST = 9.0  # pixels between lines, at least
+_CLOSEST = 14.0  # pixels between lines, at least
 
 
 def spacings(scale: float, imperial: bool) -> tuple[float, float]:
@@ -32,7 +32,7 @@ def draw_paper(painter: QPainter, look: Look, box: QRectF, *, grid: bool) -> Non
     for step, colour in ((fine, look.colours.grid), (strong, look.colours.grid_strong)):
         if step * look.scale < _CLOSEST:
             continue
-        painter.setPen(pen(colour, 1.0))
+        painter.setPen(look.line(colour, 1.0))
         painter.drawLines(_lines(box, step))
 
 

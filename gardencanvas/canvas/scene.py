@@ -12,12 +12,13 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from gardencanvas.canvas.items.ground import BedItem, BedLabel, PathItem
 from gardencanvas.canvas.items.mark import MarkItem
+from gardencanvas.canvas.items.names import NamesItem
 from gardencanvas.canvas.items.overlay import SelectionItem
 from gardencanvas.canvas.items.part import Part
 from gardencanvas.canvas.items.planting import PlantingItem
 from gardencanvas.canvas.items.standing import CoverItem, FixtureItem, ShadowItem, SupportItem
 from gardencanvas.canvas.look import Look
-from gardencanvas.canvas.shadows import shadow_of
+from gardencanvas.canvas.shadows import shadows_of
 from gardencanvas.canvas.shapes import span
 from gardencanvas.canvas.sizes import Sizes
 from gardencanvas.crops.catalogue import Catalogue
@@ -42,6 +43,8 @@ class PlanScene(QGraphicsScene):
         self._shadows_for: tuple[object, ...] = ()
         self.selected = SelectionItem(look)
         self.addItem(self.selected)
+        self.names = NamesItem(look)
+        self.addItem(self.names)
         self._selection: frozenset[str] = frozenset()
         self._on = date(2000, 7, 1)
         self._crops: Catalogue | None = None
@@ -70,6 +73,7 @@ class PlanScene(QGraphicsScene):
                 self._replace(part, item)
         for gone in [i for i in self.parts if i not in shown]:
             self._drop(gone)
+        self._lay_names()
         self._cast_shadows()
         self._outline_selection()
 
@@ -151,7 +155,7 @@ class PlanScene(QGraphicsScene):
         if isinstance(item, Planting):
             part = PlantingItem(self.look, item, self.sizes.of(item), self._on)
             part.haunt(item.id in self.ghosts)
-            mark = MarkItem(self.look, part, self._name(item))
+            mark = MarkItem(self.look, part)
             self.marks[item.id] = mark
             self.addItem(mark)
             part.show_footprints(item.id in self._selection or item.id in self.ghosts)
@@ -177,7 +181,7 @@ class PlanScene(QGraphicsScene):
             self._add(item)
         elif isinstance(part, PlantingItem) and isinstance(item, Planting):
             part.put(item, self.sizes.of(item), self._on)
-            self.marks[item.id].put(part, self._name(item))
+            self.marks[item.id].follow(part)
         else:
             part.put(item)
             if isinstance(item, Bed):
@@ -192,8 +196,15 @@ class PlanScene(QGraphicsScene):
             if item is not None:
                 self.removeItem(item)
 
-    def _name(self, planting: Planting) -> str:
-        return planting_name(self._crops, planting) if self._crops is not None else planting.crop
+    def _lay_names(self) -> None:
+        named = {}
+        box = QRectF()
+        for item_id, mark in self.marks.items():
+            part = mark.plants
+            name = planting_name(self._crops, part.value) if self._crops is not None else part.value.crop
+            named[item_id] = (part, name)
+            box = box.united(part.outline_box)
+        self.names.put(named, box)
 
     def _outline_selection(self) -> None:
         path = QPainterPath()
@@ -216,7 +227,8 @@ class PlanScene(QGraphicsScene):
             self.removeItem(item)
         self._shadows = []
         for fixture in self.garden.fixtures:
-            for shade in shadow_of(self.garden.site, fixture, self._on):
-                item = ShadowItem(self.look, shade, fixture.clear_share)
+            shades = shadows_of(self.garden.site, fixture, self._on)
+            if shades:
+                item = ShadowItem(self.look, shades, fixture.clear_share)
                 self._shadows.append(item)
                 self.addItem(item)

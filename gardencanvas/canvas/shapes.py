@@ -18,7 +18,6 @@ from gardencanvas.garden.value import Point
 
 Floats = NDArray[np.float64]
 
-_ROUND = 6  # segments in a quarter circle
 _MARGIN_CM = 6.0  # how near a line must be clicked
 
 
@@ -66,21 +65,29 @@ def reach(planting: Planting, full_radius_m: float) -> float:
     return max(min(max(full_radius_m, least), max(most, least)), 0.03)
 
 
+def closest(planting: Planting, full_radius_m: float) -> float:
+    """How far round one station its own mark runs, metres: half way to the next, at most."""
+    if isinstance(planting.pattern, Spots):
+        return reach(planting, full_radius_m)
+    return max(min(planting.pattern.spacing_m / 2, full_radius_m), 0.03)
+
+
 def hull(planting: Planting, full_radius_m: float) -> BaseGeometry:
     """The outline round a planting's stations, in centimetres."""
     xy = planting.stations * CM
     far = reach(planting, full_radius_m) * CM
+    round_ = 6 if far < 25 else 12  # segments in a quarter circle
     pattern = planting.pattern
     if isinstance(pattern, Spots) or len(xy) < 3:
-        return MultiPoint(xy).buffer(far, quad_segs=_ROUND)
+        return MultiPoint(xy).buffer(far, quad_segs=round_)
     if isinstance(pattern, Drift):
         gap = pattern.spacing_m * CM
         return MultiPoint(xy).buffer(far + gap * 0.5, quad_segs=3).buffer(-gap * 0.5, quad_segs=3)
     if isinstance(pattern, RingPattern) or (isinstance(pattern, Edging) and pattern.closed):
-        return LinearRing(xy).buffer(far, quad_segs=_ROUND)
+        return LinearRing(xy).buffer(far, quad_segs=round_)
     if isinstance(pattern, Edging):
-        return LineString(xy).buffer(far, quad_segs=_ROUND)
-    return MultiPoint(xy).convex_hull.buffer(far, quad_segs=_ROUND)
+        return LineString(xy).buffer(far, quad_segs=round_)
+    return MultiPoint(xy).convex_hull.buffer(far, quad_segs=round_)
 
 
 def outline(item: Item, full_radius_m: float = 0.0) -> QPainterPath:

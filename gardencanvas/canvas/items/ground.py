@@ -7,7 +7,7 @@ from shapely import Polygon
 
 from gardencanvas.canvas.items import order
 from gardencanvas.canvas.items.part import Part
-from gardencanvas.canvas.look import Look, pen, tone
+from gardencanvas.canvas.look import Look, tone
 from gardencanvas.canvas.shapes import outline
 from gardencanvas.garden.ground import Bed, Path
 
@@ -36,12 +36,13 @@ class BedItem(Part):
         painter.setBrush(QColor(colours.soil))
         painter.drawPath(self.outline)
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.save()
-        painter.setClipPath(self.outline, Qt.ClipOperation.IntersectClip)
-        painter.setPen(pen(colours.soil_shade, 8))
-        painter.drawPath(self.outline)
-        painter.restore()
-        painter.setPen(pen(colours.bed_edge, 2.6))
+        if not self.look.vector:
+            painter.save()
+            painter.setClipPath(self.outline, Qt.ClipOperation.IntersectClip)
+            painter.setPen(self.look.line(colours.soil_shade, 8))
+            painter.drawPath(self.outline)
+            painter.restore()
+        painter.setPen(self.look.line(colours.bed_edge, 2.6))
         painter.drawPath(self.outline)
 
 
@@ -126,6 +127,6 @@ class PathItem(Part):
     ) -> None:
         colours = self.look.colours
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.setPen(pen(colours.path_edge, 1.2, Qt.PenStyle.DashLine))
+        painter.setPen(self.look.line(colours.path_edge, 1.2, Qt.PenStyle.DashLine))
         painter.setBrush(QColor(colours.path))
         painter.drawPath(self.outline)

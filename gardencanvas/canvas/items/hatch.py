@@ -2,8 +2,9 @@
 
 from functools import lru_cache
 
-from PySide6.QtCore import QPointF, Qt
-from PySide6.QtGui import QBrush, QColor, QImage, QPainter, QPen
+from PySide6.QtCore import QLineF, QPointF, Qt
+from PySide6.QtGui import QBrush, QColor, QImage, QPainter, QPainterPath, QPen
+from shapely import LineString, MultiLineString, Polygon, unary_union
 
 SPARSE, DENSE = 12, 6  # pixels between lines
 
@@ -33,3 +34,24 @@ def tile(colour: str, gap: int, crossed: bool, ratio: float) -> QImage:
 def hatch(colour: str, gap: int, crossed: bool, ratio: float) -> QBrush:
     """A brush of the tile."""
     return QBrush(tile(colour, gap, crossed, ratio))
+
+
+def hatch_lines(shape: QPainterPath, gap: int, *, crossed: bool) -> list[QLineF]:
+    """The hatch as lines cut to a shape, in the shape's own units."""
+    rings = [Polygon([(p.x(), p.y()) for p in ring]) for ring in shape.toFillPolygons() if len(ring) > 3]
+    ground = unary_union([ring.buffer(0) for ring in rings])
+    if ground.is_empty:
+        return []
+    x0, y0, x1, y1 = ground.bounds
+    high, step = y1 - y0, gap * 2**0.5
+    count = int((x1 - x0 + high) / step) + 1
+    lines = []
+    for i in range(count):
+        x = x0 + (i + 0.5) * step
+        lines.append(LineString([(x - high, y1), (x, y0)]))
+        if crossed:
+            lines.append(LineString([(x - high, y0), (x, y1)]))
+    cut = MultiLineString(lines).intersection(ground)
+    parts = getattr(cut, "geoms", [cut])
+    ends = [list(p.coords) for p in parts if isinstance(p, LineString) and not p.is_empty]
+    return [QLineF(*c[0], *c[-1]) for c in ends]

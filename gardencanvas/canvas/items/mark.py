@@ -1,78 +1,85 @@
-"""The verdict of a planting as a mark round it, and its name; lies above all plants.
+"""The verdict of a planting as a mark round it; lies above all plants.
 
 Each verdict has a line and a hatch of its own besides its colour, so that the marks survive black and white.
 """
 
 import numpy as np
 from numpy.typing import NDArray
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QTransform
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QPainter, QPainterPath, QPen
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
+from shapely import MultiPoint
 
 from gardencanvas.canvas.items import order
-from gardencanvas.canvas.items.hatch import DENSE, SPARSE, hatch
+from gardencanvas.canvas.items.hatch import DENSE, SPARSE, hatch, hatch_lines
 from gardencanvas.canvas.items.part import Part
 from gardencanvas.canvas.items.planting import PlantingItem
-from gardencanvas.canvas.look import CM, Look, pen, tone
+from gardencanvas.canvas.look import CM, Look, pen
 from gardencanvas.canvas.palette import Palette
+from gardencanvas.canvas.shapes import closest, from_shapely
 from gardencanvas.fit.report import PlantingFit, Verdict
 
-_MOST = 300  # stations marked one by one
-_NAME_PX = 11.0
+_MOST = 400  # stations marked apart from their planting
 
 
 def draw_mark(
-    painter: QPainter,
-    shape: QPainterPath,
-    verdict: Verdict,
-    colours: Palette,
-    *,
-    ratio: float,
-    scale: float = 1.0,
+    painter: QPainter, shape: QPainterPath, verdict: Verdict, colours: Palette, *, vector: bool = False
 ) -> None:
-    """Draw a verdict's mark along a shape given in pixels; ``scale`` widens all lines."""
+    """Draw a verdict's mark along a shape given in pixels.
+
+    ``vector`` draws the hatch line by line, for paper and for pictures that scale.
+    """
     colour = colours.verdict(verdict)
     painter.setBrush(Qt.BrushStyle.NoBrush)
     if verdict is Verdict.CLEAR:
-        painter.setPen(_pen(colour, 1.1 * scale))
-        painter.drawPath(shape)
+        painter.setPen(pen(colour, 1.1))
     elif verdict is Verdict.SHARES:
-        painter.setPen(_pen(colour, 4.4 * scale))
+        painter.setPen(pen(colour, 4.4))
         painter.drawPath(shape)
-        painter.setPen(_pen(colours.paper, 1.7 * scale))
-        painter.drawPath(shape)
+        painter.setPen(pen(colours.paper, 1.7))
     elif verdict is Verdict.STRAINS:
-        painter.fillPath(shape, hatch(colour, round(SPARSE * scale), False, ratio))
-        painter.setPen(_pen(colours.paper, 3.6 * scale, alpha=150))
+        _fill(painter, shape, colour, SPARSE, crossed=False, vector=vector)
+        painter.setPen(pen(colours.paper, 3.6, alpha=150))
         painter.drawPath(shape)
-        line = _pen(colour, 2.2 * scale)
-        line.setCapStyle(Qt.PenCapStyle.FlatCap)
-        line.setDashPattern([3.4, 2.2])
-        painter.setPen(line)
-        painter.drawPath(shape)
+        painter.setPen(_dashed(colour))
     else:
-        painter.fillPath(shape, hatch(colour, round(DENSE * scale), True, ratio))
-        painter.setPen(_pen(colour, 3.4 * scale))
-        painter.drawPath(shape)
+        _fill(painter, shape, colour, DENSE, crossed=True, vector=vector)
+        painter.setPen(pen(colour, 3.4))
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.drawPath(shape)
 
 
-def _pen(colour: str, width: float, alpha: int = 255) -> QPen:
-    return pen(colour, width, alpha=alpha, cosmetic=False)
+def _dashed(colour: str) -> QPen:
+    line = pen(colour, 2.2)
+    line.setCapStyle(Qt.PenCapStyle.FlatCap)
+    line.setDashPattern([3.4, 2.2])
+    return line
+
+
+def _fill(
+    painter: QPainter, shape: QPainterPath, colour: str, gap: int, *, crossed: bool, vector: bool
+) -> None:
+    if vector:
+        painter.setPen(pen(colour, 0.8, alpha=150))
+        painter.drawLines(hatch_lines(shape, gap, crossed=crossed))
+    else:
+        painter.fillPath(shape, hatch(colour, gap, crossed, painter.device().devicePixelRatioF()))
 
 
 class MarkItem(Part):
-    """Verdict mark and name of one planting."""
+    """Verdict mark of one planting."""
 
-    def __init__(self, look: Look, plants: PlantingItem, name: str) -> None:
+    def __init__(self, look: Look, plants: PlantingItem) -> None:
         super().__init__(look, order.MARK)
         self.setAcceptedMouseButtons(Qt.MouseButton.NoButton)
         self.fit: PlantingFit | None = None
-        self.put(plants, name)
+        self._apart: list[tuple[Verdict, QPainterPath]] = []
+        self.follow(plants)
 
-    def put(self, plants: PlantingItem, name: str) -> None:
-        """Mark this planting."""
+    def follow(self, plants: PlantingItem) -> None:
+        """Mark this planting as it is now."""
         self.plants = plants
-        self.name = name
+        self._mark_apart()
         self._take(plants.outline)
 
     def judge(self, fit: PlantingFit | None) -> None:
@@ -84,6 +91,7 @@ class MarkItem(Part):
             before.station_verdicts, fit.station_verdicts
         ):  # fmt: skip
             self.setZValue(order.MARK + (0 if fit is None else int(fit.verdict)))
+            self._mark_apart()
             self.update()
 
     @property
@@ -91,9 +99,32 @@ class MarkItem(Part):
         """The verdict shown; clear until one is known."""
         return self.fit.verdict if self.fit is not None else Verdict.CLEAR
 
-    def boundingRect(self) -> QRectF:
-        pad = self._pad
-        return self.rest.adjusted(-pad, -pad - 10 * pad / 8, pad, pad)
+    @property
+    def common(self) -> Verdict:
+        """The verdict that most stations have: that of the line round all of them."""
+        fit = self.fit
+        if fit is None or not self._apart:
+            return self.verdict
+        return Verdict(int(np.bincount(fit.station_verdicts).argmax()))
+
+    def _mark_apart(self) -> None:
+        """Outline the stations that do worse than most of their planting, those side by side in one."""
+        self._apart = []
+        fit, stations = self.fit, self.plants.value.stations
+        if fit is None or len(fit.station_verdicts) != len(stations) or len(stations) == 0:
+            return
+        common = int(np.bincount(fit.station_verdicts).argmax())
+        worse = fit.station_verdicts > common
+        if not worse.any() or int(worse.sum()) > _MOST or int(fit.verdict) <= common:
+            return
+        for verdict in np.unique(fit.station_verdicts[worse]):
+            there: NDArray[np.float64] = stations[fit.station_verdicts == verdict] * CM
+            self._apart.append((Verdict(int(verdict)), from_shapely(self._round(there))))
+
+    def _round(self, xy: NDArray[np.float64]) -> MultiPoint:
+        spacing = self.plants.value.pattern.spacing_m * CM
+        reach = closest(self.plants.value, self.plants.growth.full_radius_m) * CM
+        return MultiPoint(xy).buffer(reach + spacing * 0.3, quad_segs=5).buffer(-spacing * 0.3, quad_segs=4)
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
@@ -101,65 +132,13 @@ class MarkItem(Part):
         if not self.look.marks:
             return
         world = painter.worldTransform()
-        shape = world.map(self.outline)
         painter.save()
         painter.resetTransform()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        ratio = painter.device().devicePixelRatioF()
         if self.plants.state.stage == "gone":
             painter.setOpacity(0.4)
-        apart = self._apart()
-        if len(apart) == 0:
-            draw_mark(painter, shape, self.verdict, self.look.colours, ratio=ratio)
-        else:
-            draw_mark(painter, shape, self._common(), self.look.colours, ratio=ratio)
-            self._mark_stations(painter, world, apart, ratio)
-        self._write_name(painter, shape.boundingRect())
+        colours, vector = self.look.colours, self.look.vector
+        draw_mark(painter, world.map(self.outline), self.common, colours, vector=vector)
+        for verdict, shape in self._apart:
+            draw_mark(painter, world.map(shape), verdict, colours, vector=vector)
         painter.restore()
-
-    def _common(self) -> Verdict:
-        """The verdict that most stations have."""
-        fit = self.fit
-        if fit is None or len(fit.station_verdicts) == 0:
-            return self.verdict
-        return Verdict(int(np.bincount(fit.station_verdicts).argmax()))
-
-    def _apart(self) -> NDArray[np.int64]:
-        """Stations that do worse than most of their planting; none when they are too many to mark."""
-        fit = self.fit
-        if fit is None or len(fit.station_verdicts) != len(self.plants.value.stations):
-            return np.empty(0, dtype=np.int64)
-        apart = np.flatnonzero(fit.station_verdicts > int(self._common()))
-        if len(apart) > _MOST or fit.verdict <= self._common():
-            return np.empty(0, dtype=np.int64)
-        return apart
-
-    def _mark_stations(
-        self, painter: QPainter, world: QTransform, apart: NDArray[np.int64], ratio: float
-    ) -> None:
-        scale = world.m11()
-        reach = max(self.plants.value.pattern.spacing_m / 2, 0.03) * CM * scale
-        reach = max(min(reach, self.plants.growth.full_radius_m * CM * scale), 4.0)
-        verdicts = self.fit.station_verdicts if self.fit is not None else np.empty(0)
-        for i in apart:
-            x, y = self.plants.value.stations[i] * CM
-            shape = QPainterPath()
-            shape.addEllipse(world.map(QPointF(float(x), float(y))), reach, reach)
-            draw_mark(painter, shape, Verdict(int(verdicts[i])), self.look.colours, ratio=ratio)
-
-    def _write_name(self, painter: QPainter, box: QRectF) -> None:
-        """The planting's name on its upper edge, where there is room to read it."""
-        if not self.look.names or box.height() < 30 or box.width() < 70:
-            return
-        font = self.look.font(_NAME_PX)
-        text = self.look.elided(self.name, font, min(box.width() - 34, 220))
-        if len(text) < 3:
-            return
-        width = QFontMetricsF(font).horizontalAdvance(text)
-        plate = QRectF(box.left() + 14, box.top() - 8, width + 10, 16)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(tone(self.look.colours.panel, 235))
-        painter.drawRoundedRect(plate, 4, 4)
-        painter.setFont(font)
-        painter.setPen(QColor(self.look.colours.ink))
-        painter.drawText(plate, Qt.AlignmentFlag.AlignCenter, text)

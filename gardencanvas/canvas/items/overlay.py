@@ -16,7 +16,7 @@ HANDLE_PX = 9.0
 
 
 class SelectionItem(Part):
-    """Outlines of what is selected."""
+    """A band of light round what is selected, under the verdict marks so that these stay readable."""
 
     def __init__(self, look: Look) -> None:
         super().__init__(look, order.SELECTION)
@@ -29,13 +29,12 @@ class SelectionItem(Part):
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
+        if self.outline.isEmpty():
+            return
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         accent = self.look.colours.accent
-        painter.setBrush(tone(accent, 18))
-        painter.setPen(pen(accent, 5.0, alpha=70))
-        painter.drawPath(self.outline)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(pen(accent, 1.6))
+        painter.setBrush(tone(accent, 16))
+        painter.setPen(self.look.line(accent, 9.0, alpha=150))
         painter.drawPath(self.outline)
 
 
@@ -47,7 +46,7 @@ class HandleItem(QGraphicsItem):
         self.look = look
         self.name = name
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemIgnoresTransformations)
-        self.setZValue(order.SELECTION + 5)
+        self.setZValue(order.HANDLE)
 
     def boundingRect(self) -> QRectF:
         return QRectF(-HANDLE_PX, -HANDLE_PX, 2 * HANDLE_PX, 2 * HANDLE_PX)
@@ -105,7 +104,7 @@ class SketchItem(Part):
             return
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         accent = self.look.colours.accent
-        painter.setPen(pen(accent, 1.6))
+        painter.setPen(self.look.line(accent, 1.6))
         painter.setBrush(tone(accent, 26) if self.filled else Qt.BrushStyle.NoBrush)
         painter.drawPath(self.outline)
         world = painter.worldTransform()

@@ -6,13 +6,13 @@ from zlib import crc32
 import numpy as np
 import shiboken6
 from numpy.typing import NDArray
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath, QTransform
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
 from gardencanvas.canvas.items import order
 from gardencanvas.canvas.items.part import Part
-from gardencanvas.canvas.look import CM, Look, pen, tone
+from gardencanvas.canvas.look import CM, Look, tone
 from gardencanvas.canvas.shapes import from_shapely, hull
 from gardencanvas.canvas.sizes import Growth
 from gardencanvas.canvas.symbols.draw import detail_for, draw_plant
@@ -47,6 +47,8 @@ class PlantingItem(Part):
         (x0, y0), (x1, y1) = self._xy.min(axis=0), self._xy.max(axis=0)
         box = QRectF(x0 - full, y0 - full, x1 - x0 + 2 * full, y1 - y0 + 2 * full)
         self._take(from_shapely(hull(planting, growth.full_radius_m)), box.adjusted(-3, -3, 3, 3))
+        self.outline_box = self.outline.boundingRect()
+        self._edges = _level_edges(self.outline)
         self.show_date(on)
 
     def show_date(self, on: date) -> None:
@@ -54,6 +56,10 @@ class PlantingItem(Part):
         self.state = self.growth.on(on)
         self.setZValue((order.GHOST if self.ghost else order.PLANTING) + min(self.state.height_m, 9.0))
         self.update()
+
+    def edges(self, world: QTransform) -> tuple[QLineF, QLineF]:
+        """The uppermost and the lowest level stretch of the outline, through a transform."""
+        return world.map(self._edges[0]), world.map(self._edges[1])
 
     def haunt(self, ghost: bool) -> None:
         """Draw it as a ghost: not yet put down."""
@@ -160,17 +166,17 @@ class PlantingItem(Part):
         colour = self.growth.tint(self.look.colours).deep
         points = [QPointF(x, y) for x, y in self._xy[:4000]]
         if coming:
-            painter.setPen(pen(colour, 3.4 if size > 1 else 2.0, alpha=150))
+            painter.setPen(self.look.line(colour, 3.4 if size > 1 else 2.0, alpha=150))
             painter.drawPoints(points)
         else:
-            painter.setPen(pen(self.look.colours.quiet, 1.0, alpha=110))
+            painter.setPen(self.look.line(self.look.colours.quiet, 1.0, alpha=110))
             for p in points[:1500]:
                 painter.drawLine(p + QPointF(-size, 0), p + QPointF(size, 0))
 
     def _paint_footprints(self, painter: QPainter) -> None:
         """The ground each plant covers at full growth."""
         full = self.growth.full_radius_m * CM
-        painter.setPen(pen(self.look.colours.ink, 1.0, Qt.PenStyle.DashLine, alpha=120))
+        painter.setPen(self.look.line(self.look.colours.ink, 1.0, Qt.PenStyle.DashLine, alpha=120))
         painter.setBrush(tone(self.growth.tint(self.look.colours).leaf, 26))
         path = QPainterPath()
         path.setFillRule(Qt.FillRule.WindingFill)
@@ -184,3 +190,18 @@ def _device_pixels(painter: QPainter) -> QTransform:
     world, device = painter.worldTransform(), painter.deviceTransform()
     rest = world.inverted()[0] * device
     return rest.inverted()[0]
+
+
+_LEVEL_CM = 1.0
+
+
+def _level_edges(outline: QPainterPath) -> tuple[QLineF, QLineF]:
+    """The stretches along the top and along the bottom of an outline, from left to right."""
+    points = [outline.elementAt(i) for i in range(outline.elementCount())]
+    box = outline.boundingRect()
+    top = [p.x for p in points if p.y < box.top() + _LEVEL_CM]
+    bottom = [p.x for p in points if p.y > box.bottom() - _LEVEL_CM]
+    return (
+        QLineF(min(top), box.top(), max(top), box.top()),
+        QLineF(min(bottom), box.bottom(), max(bottom), box.bottom()),
+    )

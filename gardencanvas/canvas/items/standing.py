@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 
 from gardencanvas.canvas.items import order
 from gardencanvas.canvas.items.part import Part
-from gardencanvas.canvas.look import CM, Look, pen, tone
+from gardencanvas.canvas.look import CM, Look, tone
 from gardencanvas.canvas.shapes import outline
 from gardencanvas.canvas.symbols.leaves import blob
 from gardencanvas.garden.ground import Cover, Fixture, LineSupport, RingSupport
@@ -40,23 +40,23 @@ class FixtureItem(Part):
             self._paint_green(painter, colours.crown if kind == "tree" else colours.hedge)
             return
         fill = QColor(colours.wall if kind == "wall" else colours.timber)
-        painter.setPen(pen(fill.darker(140), 1.2))
+        painter.setPen(self.look.line(fill.darker(140), 1.2))
         painter.setBrush(fill)
         painter.drawPath(self.outline)
         if kind == "shed":
             box = self.outline.boundingRect()
-            painter.setPen(pen(fill.darker(125), 1.0))
+            painter.setPen(self.look.line(fill.darker(125), 1.0))
             painter.drawLine(QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()))
 
     def _paint_green(self, painter: QPainter, colour: str) -> None:
         see_through = 150 if self.value.kind == "tree" else 235
         fill = QColor(colour)
-        painter.setPen(pen(fill.darker(150), 1.2, alpha=200))
+        painter.setPen(self.look.line(fill.darker(150), 1.2, alpha=200))
         painter.setBrush(tone(colour, see_through))
         painter.drawPath(self.outline)
         painter.setPen(Qt.PenStyle.NoPen)
         for leaf, share in self._leaves:
-            painter.setBrush(tone(fill.lighter(round(100 + 26 * share)).name(), min(see_through, 120)))
+            painter.setBrush(tone(fill.lighter(round(92 + 30 * share)).name(), min(see_through, 130)))
             painter.drawPath(leaf)
         if self.value.kind == "tree":
             painter.setBrush(QColor("#6B543B"))
@@ -64,18 +64,21 @@ class FixtureItem(Part):
 
 
 def _foliage(area: QPainterPath, name: str) -> list[tuple[QPainterPath, float]]:
-    """Clumps of leaves inside an outline, the same each time."""
+    """Clumps of leaves inside an outline, lighter towards the upper left; the same each time."""
     rng = Random(crc32(name.encode()))
     box = area.boundingRect()
-    size = max(min(box.width(), box.height()) * 0.16, 4.0)
+    size = max(min(box.width(), box.height()) * 0.13, 4.0)
     clumps: list[tuple[QPainterPath, float]] = []
-    for _ in range(400):
-        if len(clumps) >= 46:
+    for _ in range(900):
+        if len(clumps) >= 60:
             break
         at = QPointF(rng.uniform(box.left(), box.right()), rng.uniform(box.top(), box.bottom()))
-        if area.contains(at):
-            share = rng.random()
-            clumps.append((blob(size * rng.uniform(0.6, 1.0), 6, 0.2, rng).translated(at), share))
+        far = size * 0.8
+        rim = [QPointF(far, 0), QPointF(-far, 0), QPointF(0, far), QPointF(0, -far)]
+        if all(area.contains(at + step) for step in rim):
+            lit = 1 - ((at.x() - box.left()) / box.width() + (at.y() - box.top()) / box.height()) / 2
+            clump = blob(size * rng.uniform(0.7, 1.0), 7, 0.22, rng).translated(at)
+            clumps.append((clump, min(max(lit + rng.uniform(-0.2, 0.2), 0.0), 1.0)))
     return clumps
 
 
@@ -105,15 +108,15 @@ class SupportItem(Part):
     def _paint_ring(self, painter: QPainter, ring: RingSupport, colour: str) -> None:
         centre, r = QPointF(ring.centre[0] * CM, ring.centre[1] * CM), ring.radius_m * CM
         if ring.kind == "stake" or r < 1:
-            painter.setPen(pen(QColor(colour).darker(130), 1.0))
+            painter.setPen(self.look.line(QColor(colour).darker(130), 1.0))
             painter.drawEllipse(centre, 2.4, 2.4)
             return
         circle = QPainterPath()
         circle.addEllipse(centre, r, r)
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.setPen(pen(colour, 1.4, Qt.PenStyle.DotLine))
+        painter.setPen(self.look.line(colour, 1.4, Qt.PenStyle.DotLine))
         painter.drawPath(circle)
-        painter.setPen(pen(QColor(colour).darker(130), 1.0))
+        painter.setPen(self.look.line(QColor(colour).darker(130), 1.0))
         painter.setBrush(QColor(colour))
         canes = max(4, min(12, round(tau * r / 25)))
         for i in range(canes):
@@ -124,11 +127,11 @@ class SupportItem(Part):
         along = b - a
         length = hypot(along.x(), along.y())
         across = QPointF(-along.y(), along.x()) / max(length, 1e-6)
-        painter.setPen(pen(colour, 2.0 if line.kind != "net" else 1.2))
+        painter.setPen(self.look.line(colour, 2.0 if line.kind != "net" else 1.2))
         painter.drawLine(a, b)
         step = 25 if line.kind == "cane row" else 8
         count = max(2, min(400, round(length / step) + 1))
-        painter.setPen(pen(QColor(colour).darker(130), 1.0))
+        painter.setPen(self.look.line(QColor(colour).darker(130), 1.0))
         for i in range(count):
             at = a + along * (i / (count - 1))
             if line.kind == "cane row":
@@ -163,17 +166,23 @@ class CoverItem(Part):
         colour = self.look.colours.cover
         painter.setBrush(tone(colour, 58) if self.there else Qt.BrushStyle.NoBrush)
         style = Qt.PenStyle.SolidLine if self.value.kind in {"cloche", "frame"} else Qt.PenStyle.DashDotLine
-        painter.setPen(pen(QColor(colour).darker(125), 1.6, style, alpha=230 if self.there else 110))
+        painter.setPen(
+            self.look.line(QColor(colour).darker(125), 1.6, style, alpha=230 if self.there else 110)
+        )
         painter.drawPath(self.outline)
 
 
 class ShadowItem(Part):
-    """The soft shadow of one fixture about midday."""
+    """The soft shadow of one fixture: those of some moments, laid over each other."""
 
-    def __init__(self, look: Look, shadow: QPainterPath, clear_share: float) -> None:
+    def __init__(self, look: Look, moments: list[QPainterPath], clear_share: float) -> None:
         super().__init__(look, order.SHADOW)
-        self._alpha = round(46 * (1 - clear_share))
-        self._take(shadow)
+        self._moments = moments
+        self._alpha = round(60 * (1 - clear_share) / len(moments))
+        every = QPainterPath()
+        for moment in moments:
+            every.addPath(moment)
+        self._take(every)
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
@@ -181,4 +190,5 @@ class ShadowItem(Part):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(tone(self.look.colours.shadow, self._alpha))
-        painter.drawPath(self.outline)
+        for moment in self._moments:
+            painter.drawPath(moment)

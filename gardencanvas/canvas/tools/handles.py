@@ -9,7 +9,7 @@ from gardencanvas.canvas.shapes import span
 from gardencanvas.canvas.tools.reshape import handles_of
 from gardencanvas.garden.garden import Garden
 
-_TURN_PX = 26.0  # the turning handle stands this far above the selection
+_TURN_PX = 20.0  # the turning handle stands this far from the selection's upper right corner
 _MANY = 60
 
 
@@ -24,7 +24,7 @@ def handles_for(
     if not free:
         return []
     box = span(free)
-    found = [("turn", QPointF(box.center().x(), box.top() - _TURN_PX / scale))]
+    found = [("turn", box.topRight() + QPointF(_TURN_PX, -_TURN_PX) / scale)]
     if len(items) == 1:
         found += [(name, QPointF(x * CM, y * CM)) for name, (x, y) in handles_of(items[0])]
     return found
