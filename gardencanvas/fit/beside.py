@@ -21,6 +21,7 @@ from gardencanvas.fit.stands import BASE, HEIGHT, LEAF, RADIUS, Stand, months_of
 from gardencanvas.fit.thresholds import RISE_M, SHADE_REACH
 from gardencanvas.garden.site import Site
 from gardencanvas.light.neighbours import AZIMUTH_CELLS, ELEVATION_CELLS, G, sky
+from gardencanvas.season.radiation import MID_MONTH, extraterrestrial
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
@@ -33,9 +34,10 @@ _POWER = 4
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Vault:
-    """A site's sky by sector: ``light[m, k, e]`` is month m's share of light in sector k below e cells."""
+    """A site's sky by month: ``light[m, k, e]`` is month m's share of light in sector k below e cells."""
 
     light: Floats  # (12, SECTORS, ELEVATION_CELLS + 1)
+    strength: Floats  # (12,): MJ/m² a day that reach the top of the air
     bearing_deg: float
 
 
@@ -59,7 +61,8 @@ class Beside:
 def vault(site: Site) -> Vault:
     """The sky of a site, cut into sectors."""
     cumulated = sky(site).light[:, :: AZIMUTH_CELLS // SECTORS, :]
-    return Vault(np.ascontiguousarray(np.diff(cumulated, axis=1)), site.bearing_deg)
+    strength = np.array([extraterrestrial(site.latitude_deg, day) for day in MID_MONTH])
+    return Vault(np.ascontiguousarray(np.diff(cumulated, axis=1)), strength, site.bearing_deg)
 
 
 def beside(low: Stand, tall: Stand, over: Vault) -> Beside | None:

@@ -176,14 +176,14 @@ class _State:
             own += [close] if close is not None else []
             meetings = [m for p in pairings for m in p.meetings if stand is m.a or stand is m.b]
             besides = [b for p in pairings for b in p.besides if stand is b.low]
-            shade = lit(stand, meetings, besides, skies[number] if skies else None)
+            shade = lit(stand, meetings, besides, self._vault, skies[number] if skies else None)
             light[stand.index] = shade.light
             own += shade.judged
         paired = [j for p in pairings for j in p.judged]
         mine = [j for j in paired if j.finding.plantings[0] == planting]
-        theirs = [j for j in paired if j.partner is not None and j.partner[0] == planting]
+        sharing = [some for p in pairings for name, some in p.sharing if name == planting]
         spare = [d for j in mine if (d := days_to_spare(j)) is not None]
-        return opinion(stands, light, [*own, *mine], theirs, min(spare, default=None))
+        return opinion(stands, light, [*own, *mine], sharing, min(spare, default=None))
 
     def _findings(self) -> tuple[Finding, ...]:
         findings = [f for p in self._stands for f in self._opinions[p].findings]

@@ -4,37 +4,46 @@
 said otherwise; ``stations`` counts the stations that have the finding's own (worst) verdict, while
 ``finding.stations`` lists all it is about. ``first`` and ``last`` are the days it holds.
 
-=============  ============  ==================================================================================
-code           verdicts      numbers
-=============  ============  ==================================================================================
-crowded        strains,      kind crowding. Another crop of like height wants the same ground.
-               clashes       ``share``: of the worst plant's footprint that is taken beyond what its usual
-                             spacing makes its like take; ``days``: how long; ``distance_m``: to the worst
-                             plant's nearest neighbour of the other planting; ``usual_m``: half the sum of both
-                             crops' usual spacings; ``stations``
-too close      strains,      kind crowding, one planting. Its own plants stand closer than the sources allow.
-               clashes       ``distance_m``: in the row; ``minimum_m``: least that a source gives; ``usual_m``,
-                             ``usual_across_m``: usual spacing in the row and between rows; ``density``: plants
-                             for each one that the usual spacing gives room to; ``stations``
-shaded         strains,      kind shading. Taller plants over or beside it leave it less light than it needs.
-               clashes       ``light_left``: share of open-sky light at the worst station, over its own time, all
-                             causes together; ``light_needed``: for a full crop; ``light_least``: to crop at all;
-                             ``taken``: what the light would gain without this neighbour; ``stations``
-layered        shares        kind shading. Taller plants take some light and leave enough: two storeys on one
-                             ground. Numbers as for shaded
-fixtures       strains,      kind shading, one planting. Walls, fences, hedges, trees or sheds alone leave too
-               clashes       little light. Numbers as for shaded, without ``taken``
-out in time    shares        kind timing. The catch crop is harvested before its neighbour closes over it.
-                             ``days``: to spare; ``closes``: date its neighbour would close over it;
-                             ``harvest_last``: its own last harvest; ``stations``
-too late       strains,      kind timing. It still stands when its neighbour closes over it. Numbers as for out
-               clashes       in time; ``days`` is below 0
-in turns       shares        kind timing. The same ground used again at another date, none stands beside the
-                             other. ``days_between``; ``out``: the first crop's last day; ``in_bed``: the second
-                             one's first; ``stations``; ``days``: to spare until the second would have closed
-                             over the first, where it would
-on bare plan   strains       kind outside, one planting. Stations that lie in no bed. ``stations``; ``of``: all
-=============  ============  ==================================================================================
+Kind crowding:
+
+crowded (strains, clashes)
+    Another crop of like height wants the same ground. ``share``: of the worst plant's footprint, what is
+    taken beyond what its usual spacing makes its like take; ``days``: how long; ``distance_m``: to the worst
+    plant's nearest neighbour of the other planting; ``usual_m``: half the sum of both crops' usual spacings
+    (equal each way); ``stations``.
+too close (strains, clashes; one planting)
+    Its own plants stand closer than the sources allow. ``distance_m``: in the row; ``minimum_m``: least that
+    a source gives; ``usual_m``, ``usual_across_m``: usual spacing in the row and between rows; ``density``:
+    plants for each one that the usual spacing gives room to; ``stations``.
+
+Kind shading:
+
+shaded (strains, clashes)
+    Taller plants over or beside it leave it less light than it needs. ``light_left``: share of open-sky light
+    at the worst station, over its own time, all causes together; ``light_needed``: for a full crop;
+    ``light_least``: to crop at all; ``taken``: what the light would gain without this neighbour;
+    ``stations``.
+layered (shares)
+    Taller plants take some light and leave enough: two storeys on one ground. Numbers as for shaded.
+fixtures (strains, clashes; one planting)
+    Walls, fences, hedges, trees or sheds alone leave too little light. Numbers as for shaded, no ``taken``.
+
+Kind timing:
+
+out in time (shares)
+    The catch crop is harvested before its neighbour closes over it. ``days``: to spare; ``closes``: date its
+    neighbour would close over it; ``harvest_last``: its own last harvest; ``stations``.
+too late (strains, clashes)
+    It still stands when its neighbour closes over it. Numbers as for out in time; ``days`` is below 0.
+in turns (shares)
+    The same ground used again at another date. ``days_between``; ``out``: the first crop's last day;
+    ``in_bed``: the second one's first; ``stations``; ``days``: days to spare until the second closes over the
+    first one's ground, where it does.
+
+Kind outside:
+
+on bare plan (strains; one planting)
+    Stations that lie in no bed. ``stations``; ``of``: all stations.
 """
 
 from enum import StrEnum

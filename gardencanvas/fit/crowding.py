@@ -3,12 +3,13 @@
 import numpy as np
 from numpy.typing import NDArray
 
+from gardencanvas.crops.model import Harvest
 from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import Stand
-from gardencanvas.fit.thresholds import CHOKED, CHOKED_TIME, CROWDED, CROWDED_DAYS
+from gardencanvas.fit.thresholds import CHOKED, CHOKED_TIME, CROWDED, CROWDED_DAYS, CROWDED_TIME
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
@@ -23,6 +24,9 @@ def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
     other = meeting.b if sufferer is meeting.a else meeting.a
     side = meeting.side(sufferer)
     together = meeting.together
+    if sufferer.crop.harvest is Harvest.SINGLE:  # grown by its first harvest, and only waiting after it
+        ready = sufferer.weeks.index(sufferer.times.harvest_first) - meeting.begin
+        together = together & (meeting.starts <= ready)
     if not together.any() or float(side.crowded[:, together].max()) < CROWDED:
         return None
     spare = sufferer.spare
@@ -31,7 +35,8 @@ def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
     days = 7 * meeting.lengths
     crowded_days: Ints = (excess >= CROWDED) @ days
     choked_days: Ints = (excess >= CHOKED) @ days
-    marks = np.where(crowded_days >= CROWDED_DAYS, Verdict.STRAINS, Verdict.CLEAR).astype(np.uint8)
+    some = max(float(CROWDED_DAYS), CROWDED_TIME * sufferer.own_days)
+    marks = np.where(crowded_days >= some, Verdict.STRAINS, Verdict.CLEAR).astype(np.uint8)
     long = max(float(CROWDED_DAYS), CHOKED_TIME * sufferer.own_days)
     marks[choked_days >= long] = Verdict.CLASHES
     bad = np.flatnonzero(marks)
@@ -61,7 +66,7 @@ def _judged(
             "days": int(crowded_days[worst]),
             "distance_m": round(float(side.nearest_m[bad[worst]]), 6),
             "usual_m": round((sufferer.ground.spacing_m + other.ground.spacing_m) / 2, 6),
-            "stations": len(bad),
+            "stations": int((marks == marks.max()).sum()),
         },
         worst=worst,
     )  # fmt: skip

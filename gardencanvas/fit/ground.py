@@ -38,7 +38,7 @@ def usual_spacing(crop: Crop, seedlings: int = 1) -> tuple[float, float]:
     """
     spread = crop.spread_m.mid if crop.spread_m else 0.3
     along = crop.in_row_m.mid if crop.in_row_m else spread
-    across = max(crop.between_rows_m.mid if crop.between_rows_m else spread, along)
+    across = crop.between_rows_m.mid if crop.between_rows_m else max(spread, along)
     if seedlings == 1:
         return along, across
     if crop.clump_spacing_m and crop.clump_plants:

@@ -19,11 +19,10 @@ Ints = NDArray[np.intp]
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Judged:
-    """A finding, the verdict of each of its stations, and the stations of the other that share."""
+    """A finding and the verdict of each of its stations."""
 
     finding: Finding
     marks: Marks  # as ``finding.stations``
-    partner: tuple[str, Ints] | None = None  # planting, and its stations that overlap and lose nothing
 
 
 def finding_of(

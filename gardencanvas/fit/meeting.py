@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 from gardencanvas.fit.geometry import TOUCH_M, crossing_area
 from gardencanvas.fit.near import Pairs, near_pairs
 from gardencanvas.fit.stands import BASE, HEIGHT, IN_BED, LEAF, RADIUS, Stand
+from gardencanvas.fit.thresholds import ALIKE, UNLIKE
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
@@ -89,11 +90,15 @@ def _spells(one: Floats, two: Floats) -> tuple[Ints, Ints]:
 
 
 def likeness(one: Floats, two: Floats) -> Floats:
-    """How alike two canopies are in height: what both fill over what either fills, 0 to 1."""
+    """How alike two canopies are in height, 0 to 1.
+
+    What both fill over what either fills, stretched so that clearly different storeys count as such.
+    """
     both = np.minimum(one[HEIGHT], two[HEIGHT]) - np.maximum(one[BASE], two[BASE])
     either = np.maximum(one[HEIGHT], two[HEIGHT]) - np.minimum(one[BASE], two[BASE])
-    share: Floats = np.maximum(both, 0.0) / np.maximum(either, 1e-9)
-    return share
+    share = np.maximum(both, 0.0) / np.maximum(either, 1e-9)
+    alike: Floats = np.clip((share - UNLIKE) / (ALIKE - UNLIKE), 0.0, 1.0)
+    return alike
 
 
 def taken_above(low: Floats, tall: Floats) -> Floats:

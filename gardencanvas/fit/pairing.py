@@ -2,12 +2,18 @@
 
 from dataclasses import dataclass
 
+import numpy as np
+from numpy.typing import NDArray
+
 from gardencanvas.fit.beside import Beside, Vault, beside
 from gardencanvas.fit.crowding import crowding
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.meeting import Meeting, meet
+from gardencanvas.fit.shading import overhung
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.timing import timing
+
+Ints = NDArray[np.intp]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -17,6 +23,7 @@ class Pairing:
     meetings: tuple[Meeting, ...]
     besides: tuple[Beside, ...]
     judged: tuple[Judged, ...]
+    sharing: tuple[tuple[str, Ints], ...]  # plantings, and their stations that lose nothing
 
 
 def pairing(one: tuple[Stand, ...], two: tuple[Stand, ...], over: Vault) -> Pairing | None:
@@ -29,8 +36,12 @@ def pairing(one: tuple[Stand, ...], two: tuple[Stand, ...], over: Vault) -> Pair
     )
     if not meetings and not besides:
         return None
-    judged = []
+    judged: list[Judged] = []
+    sharing: list[tuple[str, Ints]] = []
     for meeting in meetings:
-        for stand in (meeting.a, meeting.b):
-            judged += [j for j in (crowding(meeting, stand), timing(meeting, stand)) if j is not None]
-    return Pairing(meetings, besides, tuple(judged))
+        for stand, other in ((meeting.a, meeting.b), (meeting.b, meeting.a)):
+            crowded, timed = crowding(meeting, stand), timing(meeting, stand)
+            judged += [j for j in (crowded, timed) if j is not None]
+            if timed is not None or overhung(stand, meeting, over):
+                sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
+    return Pairing(meetings, besides, tuple(judged), tuple(sharing))

@@ -13,6 +13,7 @@ from gardencanvas.fit.report import Finding, PlantingFit, Verdict
 from gardencanvas.fit.stands import Stand
 
 Floats = NDArray[np.float64]
+Ints = NDArray[np.intp]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -27,7 +28,7 @@ def opinion(
     stands: Sequence[Stand],
     light: Floats,
     own: Iterable[Judged],
-    partner_of: Iterable[Judged],
+    sharing: Iterable[Ints],
     spare: int | None,
 ) -> Opinion:
     """Join what is said of a planting.
@@ -40,8 +41,8 @@ def opinion(
         Share of open-sky light of each station.
     own
         Findings in which it is the one that suffers.
-    partner_of
-        Findings of others that name stations of it as sharing.
+    sharing
+        Its stations that overlap a neighbour and lose nothing.
     spare
         Days to spare, where it is a catch crop.
     """
@@ -52,10 +53,8 @@ def opinion(
         found = judged.finding
         np.maximum.at(marks, found.stations, judged.marks)
         findings[found.id] = _joined(findings[found.id], found) if found.id in findings else found
-    for judged in partner_of:
-        if judged.partner is not None:
-            some = judged.partner[1]
-            marks[some] = np.maximum(marks[some], Verdict.SHARES)
+    for some in sharing:
+        marks[some] = np.maximum(marks[some], Verdict.SHARES)
     marks.setflags(write=False)
     fit = PlantingFit(
         id=planting.id,

@@ -7,7 +7,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.fit.beside import Beside
+from gardencanvas.fit.beside import Beside, Vault
 from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, Number, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
@@ -39,26 +39,33 @@ class _Cause:
     gain: Floats  # (stations,): light that would be gained without it
 
 
-def lit(stand: Stand, meetings: Sequence[Meeting], besides: Sequence[Beside], sky: Floats | None) -> Lit:
+def lit(
+    stand: Stand,
+    meetings: Sequence[Meeting],
+    besides: Sequence[Beside],
+    over: Vault,
+    sky: Floats | None,
+) -> Lit:
     """Light that reaches a stand through all canopies over it.
 
-    Each week's light counts as much as the plant could take then, its footprint: captured over unshaded light
-    is what its growth goes by (Monteith 1977). In one week it is what fixtures leave of the open sky times
-    what each taller canopy lets through, its leaves above the plant spread over the overlapped part of the
-    footprint (layered Beer–Lambert).
+    Light captured over light captured unshaded, by which its growth goes (Monteith 1977): each week counts by
+    its sunlight and by the plant's footprint in it. In one week it is what fixtures leave times what each
+    taller canopy lets through, its leaves above the plant spread over the overlapped part of the footprint
+    (layered Beer–Lambert), times what taller stands beside leave.
 
     Parameters
     ----------
     meetings, besides
         Those of the stand, each ordered by the other stand's key.
+    over
+        The site's sky.
     sky
         What fixtures leave of the open sky, shape (stations, months); None without fixtures.
     """
     count, weeks = len(stand.index), stand.end - stand.begin
     if weeks == 0:
         return Lit(np.ones(count), ())
-    weight = stand.sizes[RADIUS, stand.begin : stand.end] ** 2
-    weight = weight / max(float(weight.sum()), 1e-12) if weight.any() else np.full(weeks, 1.0 / weeks)
+    weight = _weight(stand, over)
     open_sky = None if sky is None else sky[:, _months(stand)]
     unshaded = np.ones(count) if open_sky is None else np.round(open_sky @ weight, 9)
     found = [_over(stand, m) for m in meetings] + [_beside(stand, b) for b in besides]
@@ -76,6 +83,21 @@ def lit(stand: Stand, meetings: Sequence[Meeting], besides: Sequence[Beside], sk
         without = np.round((own * np.exp(total[stations] - passed)).sum(axis=1), 9)
         causes.append(_Cause(others, stations, passed, without - light[stations]))
     return Lit(light, _judge(stand, unshaded, light, causes, total, open_sky))
+
+
+def _weight(stand: Stand, over: Vault) -> Floats:
+    """How much each of the stand's weeks counts: its sunlight times footprint, as a share of all weeks."""
+    weight = over.strength[_months(stand)] * stand.sizes[RADIUS, stand.begin : stand.end] ** 2
+    total = float(weight.sum())
+    return weight / total if total > 0.0 else np.full(len(weight), 1.0 / max(len(weight), 1))
+
+
+def overhung(stand: Stand, meeting: Meeting, over: Vault) -> bool:
+    """Whether the other stand grows over this one and takes light worth a word."""
+    passed = _over(stand, meeting).passed
+    if passed.size == 0 or float(passed.min()) == 0.0:
+        return False
+    return float((-np.expm1(passed) @ _weight(stand, over)).max()) >= TAKEN_SHOWN
 
 
 def _months(stand: Stand) -> Ints:

@@ -7,10 +7,15 @@ that was compared, so that a grower can judge for themselves. Light needs come f
 
 # crowding: the part of a plant's footprint that neighbours of its own height take, beyond what plants at
 # handbook spacing take from each other. Four plants for one (both spacings halved) take far more than half.
-CROWDED = 0.20
-CHOKED = 0.45
-CROWDED_DAYS = 14  # a touch in the last days before harvest does no harm
-CHOKED_TIME = 1 / 3  # of a plant's own time in the bed
+CROWDED = 0.30
+CHOKED = 0.50
+CROWDED_DAYS = 14  # a touch in the last days before harvest does no harm …
+CROWDED_TIME = 1 / 5  # … nor one in a small part of a plant's time in the bed
+CHOKED_TIME = 1 / 3
+# heights: crops one of which is a quarter as high as the other stand in different storeys, from three
+# quarters on they fill the same
+UNLIKE = 0.25
+ALIKE = 0.75
 
 # shading
 TAKEN_SHOWN = 0.02  # less than 2 % of the light is not worth a word
@@ -20,10 +25,9 @@ RISE_M = 0.3  # crops of like height shade each other at any spacing, and handbo
 SHADE_REACH = 2.0  # times the height difference: beyond, what is hidden lies below 27°
 
 # timing
-CATCH_LEAD_DAYS = 28  # a catch crop leaves the ground at least four weeks before its neighbour
-CATCH_TIME = 0.75  # and is in the bed for three quarters of its neighbour's time at most
+CATCH_TIME = 0.75  # a catch crop is in the bed for three quarters of its neighbour's time at most
 LATE_SHARE = 1 / 3  # of its time in the bed spent closed over: nothing is left to harvest
-CLOSED = 0.20  # of its footprint taken: its neighbour closes over it
+CLOSED = 0.50  # of its footprint taken: its neighbour closes over it
 TURNS = 0.10  # of a footprint used again by a crop of another date
 
 # spacing inside a planting, in plants for each plant the handbooks give room to

@@ -11,7 +11,7 @@ from gardencanvas.fit.meeting import Meeting, Side
 from gardencanvas.fit.needs import light_good, light_least
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import Stand
-from gardencanvas.fit.thresholds import CATCH_LEAD_DAYS, CATCH_TIME, CHOKED, CLOSED, LATE_SHARE, TURNS
+from gardencanvas.fit.thresholds import CATCH_TIME, CHOKED, CLOSED, LATE_SHARE, TURNS
 
 Ints = NDArray[np.int64]
 Bools = NDArray[np.bool_]
@@ -56,23 +56,19 @@ def timing(meeting: Meeting, catch: Stand) -> Judged | None:
         },
         worst=worst,
     )  # fmt: skip
-    return Judged(finding, marks[named], (main.planting.id, _others(meeting, main)))
+    return Judged(finding, marks[named])
 
 
 def is_catch(catch: Stand, main: Stand) -> bool:
-    """Whether a crop is quick beside another: in the bed for less time, and out well before it."""
-    lead = (main.times.out - catch.times.harvest_last).days
-    return lead >= CATCH_LEAD_DAYS and catch.own_days <= CATCH_TIME * main.own_days
+    """Whether a crop is quick beside another: in the bed for less time, and harvested before it."""
+    first = catch.times.harvest_last <= main.times.out
+    return first and catch.own_days <= CATCH_TIME * main.own_days
 
 
 def days_to_spare(judged: Judged) -> int | None:
     """Days to spare that a timing finding names."""
     days = judged.finding.numbers.get("days")
     return days if judged.finding.kind is Kind.TIMING and isinstance(days, int) else None
-
-
-def _others(meeting: Meeting, main: Stand) -> NDArray[np.intp]:
-    return main.index[meeting.side(main).stations]
 
 
 def _closed(meeting: Meeting, side: Side, light: float, share: float) -> Bools:
@@ -120,4 +116,4 @@ def _turns(meeting: Meeting, catch: Stand, main: Stand, spare: Ints) -> Judged |
         Kind.TIMING, Code.IN_TURNS, catch, (main,), side.stations[used], marks,
         (catch.times.out, main.times.in_bed), numbers,
     )  # fmt: skip
-    return Judged(finding, marks, (main.planting.id, _others(meeting, main)))
+    return Judged(finding, marks)
