@@ -132,7 +132,8 @@ class PlantingItem(Part):
 
     def _near(self, rows: Floats, painter: QPainter, side: int) -> Floats:
         """The fragments that can show on the device."""
-        device = painter.device()
+        # what is really painted on: a widget's painter may be sent to a larger picture of its whole window
+        device = painter.paintEngine().paintDevice()
         wide, high = device.width() * device.devicePixelRatioF(), device.height() * device.devicePixelRatioF()
         half = side
         x, y = rows[:, 0], rows[:, 1]
