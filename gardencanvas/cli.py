@@ -185,10 +185,8 @@ def _bedmap(arguments: argparse.Namespace) -> int:
     layout = _chosen(garden, arguments.layout)
     if arguments.out.suffix.lower() != ".pdf":
         raise FileRefused(f"{arguments.out.name} must end in .pdf.")
-    from gardencanvas.canvas.picture import ready
     from gardencanvas.paper.bedmap import Plan, write_bedmap
 
-    ready()
     crops = catalogue().with_own(garden.crops, garden.varieties)
     report = check(garden, layout.id, crops)
     plan = Plan(garden, layout, report, crops, Measure(), arguments.on or layout.middle)

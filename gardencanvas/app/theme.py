@@ -90,9 +90,9 @@ QToolButton {{ color: {c.ink}; background: transparent; border: 1px solid transp
 QToolButton:hover {{ background: {c.selected}; }}
 QToolButton:checked {{ background: {c.selected}; border: 1px solid {c.accent}; }}
 QLineEdit, QAbstractSpinBox, QComboBox {{ background: {c.field}; color: {c.ink};
-  border: 1px solid {c.line}; border-radius: 6px; padding: 3px 7px; min-height: 18px;
+  border: 1px solid {c.line}; border-radius: 6px; padding: 3px 6px; min-height: 18px;
   selection-background-color: {c.accent}; selection-color: {c.panel}; }}
-QLineEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{ border: 2px solid {c.accent}; padding: 2px 6px; }}
+QLineEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{ border: 2px solid {c.accent}; padding: 2px 5px; }}
 QPushButton:focus, QToolButton:focus {{ border: 2px solid {c.accent}; }}
 QComboBox::drop-down, QDateEdit::drop-down {{ border: none; width: 20px; subcontrol-position: center right; }}
 QComboBox::down-arrow, QDateEdit::down-arrow {{ image: url("{arrow("down")}"); width: 10px; height: 10px; }}

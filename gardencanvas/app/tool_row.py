@@ -22,7 +22,7 @@ class ToolRow(QWidget):
         for tool, text, keys in (
             ("select", self.tr("Select"), "V"),
             ("bed", self.tr("Bed"), "B"),
-            ("polygon", self.tr("Bed by corners"), "Shift+B"),
+            ("polygon", self.tr("Corners"), "Shift+B"),
             ("measure", self.tr("Measure"), "M"),
         ):
             button = QToolButton()
@@ -40,6 +40,8 @@ class ToolRow(QWidget):
         self.layouts.setAccessibleName(self.tr("Layout shown"))
         self.layouts.setToolTip(self.tr("Layout shown"))
         self.layouts.setMaximumWidth(260)
+        self.layouts.setMinimumContentsLength(10)
+        self.layouts.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.layouts.activated.connect(self._layout_chosen)
         row.addStretch(1)
         row.addWidget(self.layouts)

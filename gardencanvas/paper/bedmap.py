@@ -9,7 +9,7 @@ from pathlib import Path
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF
-from PySide6.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
+from PySide6.QtGui import QGuiApplication, QPageLayout, QPageSize, QPainter, QPdfWriter
 from shapely import Point
 
 from gardencanvas.crops.catalogue import Catalogue
@@ -65,6 +65,7 @@ def write_bedmap(plan: Plan, path: Path, paper: str = "a4", scale: int | None = 
     CannotWrite
         If the file cannot be written; nothing half-written stays.
     """
+    app = QGuiApplication.instance() or QGuiApplication(["gardencanvas", "-platform", "offscreen"])
     data = QByteArray()
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
@@ -102,6 +103,7 @@ def write_bedmap(plan: Plan, path: Path, paper: str = "a4", scale: int | None = 
         painter.end()
     buffer.close()
     write_whole(path, bytes(data.data()))
+    del app  # fonts needed it until here
     return pages
 
 
