@@ -1,14 +1,16 @@
 """The line of words beside the cursor while something is dragged."""
 
 from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
 from gardencanvas.canvas.look import Look
 from gardencanvas.canvas.palette import palette
 from gardencanvas.fit.report import Verdict
 
-_WIDEST = 420
+_WIDEST, _COMFORTABLE = 440, 330
+_MOST_LINES = 3
+_DOT = 14  # room for the verdict's dot before the title
 _MARGIN = 10
 _AWAY = 18  # pixels between the words and what they speak of
 
@@ -22,6 +24,7 @@ class CursorWords(QWidget):
         self.title = ""
         self.why = ""
         self._verdict = Verdict.CLEAR
+        self._wide = 0.0
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.hide()
@@ -36,38 +39,47 @@ class CursorWords(QWidget):
         self.raise_()
         self.update()
 
+    def _fonts(self) -> tuple[QFont, QFont]:
+        return self._look.font(13, bold=True), self._look.font(12)
+
     def _wanted(self) -> QSize:
-        bold, small = self._look.font(13, bold=True), self._look.font(12)
-        wide = max(
-            QFontMetricsF(bold).horizontalAdvance(self.title) + 16,
-            QFontMetricsF(small).horizontalAdvance(self.why),
-        )
-        lines = QFontMetricsF(bold).height() + (QFontMetricsF(small).height() + 3 if self.why else 0)
-        return QSize(round(min(wide, _WIDEST) + 2 * _MARGIN + 4), round(lines + 2 * _MARGIN - 2))
+        bold, small = self._fonts()
+        title = QFontMetricsF(bold).horizontalAdvance(self.title) + _DOT
+        why = QFontMetricsF(small).horizontalAdvance(self.why)
+        self._wide = min(max(title, min(why, _COMFORTABLE)), _WIDEST) + 4
+        lines = QFontMetricsF(bold).height()
+        if self.why:
+            lines += self._why_box(small).height() + 3
+        return QSize(round(self._wide + 2 * _MARGIN), round(lines + 2 * _MARGIN - 2))
+
+    def _why_box(self, small: QFont) -> QRectF:
+        room = QRectF(0, 0, self._wide, QFontMetricsF(small).lineSpacing() * _MOST_LINES)
+        return QFontMetricsF(small).boundingRect(room, Qt.TextFlag.TextWordWrap, self.why).intersected(room)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         look, colours = self._look, self._look.colours
+        bold, small = self._fonts()
         painter = QPainter(self)
         try:
             painter.setRenderHint(QPainter.RenderHint.Antialiasing)
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(QColor(colours.note))
             painter.drawRoundedRect(QRectF(self.rect()), 8, 8)
-            bold, small = look.font(13, bold=True), look.font(12)
             high = QFontMetricsF(bold).height()
             painter.setBrush(QColor(palette(not colours.dark).verdict(self._verdict)))
             painter.drawEllipse(QPointF(_MARGIN + 4, _MARGIN + high / 2 - 1), 4, 4)
-            room = self.width() - 2 * _MARGIN
             painter.setFont(bold)
             painter.setPen(QColor(colours.note_ink))
-            top = QRectF(_MARGIN + 14, _MARGIN - 2, room - 14, high)
-            flags = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
-            painter.drawText(top, flags, look.elided(self.title, bold, room - 14))
+            top = QRectF(_MARGIN + _DOT, _MARGIN - 2, self._wide - _DOT, high)
+            left = Qt.AlignmentFlag.AlignLeft
+            title = look.elided(self.title, bold, top.width())
+            painter.drawText(top, left | Qt.AlignmentFlag.AlignVCenter, title)
             if self.why:
                 painter.setFont(small)
                 painter.setPen(QColor(colours.note_quiet))
-                below = QRectF(_MARGIN, top.bottom() + 2, room, QFontMetricsF(small).height())
-                painter.drawText(below, flags, look.elided(self.why, small, room))
+                below = self._why_box(small).translated(_MARGIN, top.bottom() + 2)
+                below.setRight(_MARGIN + self._wide)
+                painter.drawText(below, left | Qt.TextFlag.TextWordWrap, self.why)
         finally:
             painter.end()
 

@@ -21,7 +21,7 @@ from gardencanvas.canvas.tools.pan import PanTool
 from gardencanvas.canvas.tools.place import Mode, PlaceTool
 from gardencanvas.canvas.tools.select import SelectTool
 from gardencanvas.canvas.tools.tool import Pointer, Tool
-from gardencanvas.fit.report import FitReport
+from gardencanvas.fit.report import FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.words.findings import headline
 
@@ -151,13 +151,14 @@ class PlanView(PlanPane):
         if garden is None or report is None or not told:
             self.hush()
             return
-        worst = max(told, key=lambda i: report.plantings[i].verdict)
+        worst = max(told, key=lambda i: max((f.verdict for f in report.of(i)), default=Verdict.CLEAR))
         title, why = headline(report, worst, garden, self.desk.catalogue, self.look.measure)
         ground = QRectF()
         for item_id in told:
             ground = ground.united(self.plan.parts[item_id].sceneBoundingRect())
         keep = self.mapFromScene(ground).boundingRect()
-        self.frame_.words.speak(title, why, report.plantings[worst].verdict, pointer.pixel, keep)
+        verdict = max((f.verdict for f in report.of(worst)), default=report.plantings[worst].verdict)
+        self.frame_.words.speak(title, why, verdict, pointer.pixel, keep)
         self.say(f"{title}. {why}")
 
     def hush(self) -> None:

@@ -108,7 +108,7 @@ def grey_mark(verdict, qapp):
     draw_mark(painter, path, verdict, LIGHT)
     painter.end()
     grey = image.convertToFormat(QImage.Format.Format_Grayscale8)
-    return np.frombuffer(grey.constBits(), np.uint8).reshape(60, grey.bytesPerLine())[:, :120] < 190
+    return np.frombuffer(grey.constBits(), np.uint8).reshape(60, grey.bytesPerLine())[:, :120] < 215
 
 
 def test_marks_differ_without_any_colour(qapp):

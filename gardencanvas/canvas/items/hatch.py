@@ -20,7 +20,7 @@ def tile(colour: str, gap: int, crossed: bool, ratio: float) -> QImage:
     try:
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         tone = QColor(colour)
-        tone.setAlpha(120)
+        tone.setAlpha(150)
         painter.setPen(QPen(tone, 1.1))
         for at in range(-side, 2 * side, gap):
             painter.drawLine(QPointF(at, side), QPointF(at + side, 0))

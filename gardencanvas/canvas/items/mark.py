@@ -101,20 +101,24 @@ class MarkItem(Part):
 
     @property
     def common(self) -> Verdict:
-        """The verdict that most stations have: that of the line round all of them."""
+        """The verdict of the line round all: the planting's, without the stations marked apart."""
         fit = self.fit
         if fit is None or not self._apart:
             return self.verdict
-        return Verdict(int(np.bincount(fit.station_verdicts).argmax()))
+        apart = {int(verdict) for verdict, _ in self._apart}
+        return Verdict(max(int(v) for v in np.unique(fit.station_verdicts) if int(v) not in apart))
 
     def _mark_apart(self) -> None:
-        """Outline the stations that do worse than most of their planting, those side by side in one."""
+        """Outline the stations that fare ill while most do not, those side by side in one.
+
+        Sharing is no ill: it is shown round the whole planting alone.
+        """
         self._apart = []
         fit, stations = self.fit, self.plants.value.stations
         if fit is None or len(fit.station_verdicts) != len(stations) or len(stations) == 0:
             return
         common = int(np.bincount(fit.station_verdicts).argmax())
-        worse = fit.station_verdicts > common
+        worse = fit.station_verdicts > max(common, int(Verdict.SHARES))
         if not worse.any() or int(worse.sum()) > _MOST or int(fit.verdict) <= common:
             return
         for verdict in np.unique(fit.station_verdicts[worse]):

@@ -89,7 +89,7 @@ def place_plates(wanted: Sequence[Wanted]) -> list[tuple[int, QRectF]]:
         one = wanted[index]
         if one.box.width() < _LEAST_WIDE or one.box.height() < _LEAST_HIGH or len(placed) >= _MOST:
             continue
-        wide = min(one.width + 10, one.box.width() - 28)
+        wide = min(one.width + 10, one.box.width() + 24)
         for edge in (one.top, one.bottom):
             long = edge.length() > wide + 12
             left = edge.x1() + 6 if long else (edge.x1() + edge.x2() - wide) / 2
