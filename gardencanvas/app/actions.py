@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication, QInputDialog, QMenu, QMessageBox
 from gardencanvas import __version__
 from gardencanvas.app import commands, filing, settings, theme
 from gardencanvas.app.session import Session
+from gardencanvas.canvas import keys
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -45,16 +46,14 @@ class Actions(QObject):
         self._enable()
 
     def _add(
-        self, menu: QMenu, name: str, text: str, do: Callable[[], object], keys: object = None, why: str = ""
+        self, menu: QMenu, name: str, text: str, do: Callable[[], object], shortcut: object = None
     ) -> QAction:
         action = QAction(text, self)
-        if isinstance(keys, QKeySequence.StandardKey):
-            action.setShortcuts(keys)
-        elif keys is not None:
-            action.setShortcuts([QKeySequence(k) for k in (keys if isinstance(keys, list) else [keys])])
-        if why:
-            action.setToolTip(why)
-            action.setStatusTip(why)
+        if isinstance(shortcut, QKeySequence.StandardKey):
+            action.setShortcuts(shortcut)
+        elif shortcut is not None:
+            several = shortcut if isinstance(shortcut, list) else [shortcut]
+            action.setShortcuts([QKeySequence(k) for k in several])
         action.triggered.connect(do)
         menu.addAction(action)
         self.all[name] = action
@@ -79,11 +78,11 @@ class Actions(QObject):
     def _edit(self) -> None:
         menu = self._window.menuBar().addMenu(self.tr("&Edit"))
         stack = self._session.undo_stack
-        for name, action, keys in (
+        for name, action, shortcut in (
             ("undo", stack.createUndoAction(self, self.tr("&Undo")), _KEY.Undo),
             ("redo", stack.createRedoAction(self, self.tr("&Redo")), _KEY.Redo),
         ):
-            action.setShortcuts(keys)
+            action.setShortcuts(shortcut)
             menu.addAction(action)
             self.all[name] = action
         menu.addSeparator()
@@ -106,18 +105,28 @@ class Actions(QObject):
         self._add(menu, "fit selection", self.tr("Fit the &selection"), self.fit_selection, "Ctrl+8")
         menu.addSeparator()
         self._check(
-            menu, "grid", self.tr("&Grid"), view.set_grid, on=settings.flag("grid", default=True), keys="G"
+            menu,
+            "grid",
+            self.tr("&Grid"),
+            view.set_grid,
+            on=settings.flag("grid", default=True),
+            shortcut="G",
         )
         self._check(
-            menu, "snap", self.tr("S&nap"), view.set_snap, on=settings.flag("snap", default=True), keys="N"
+            menu,
+            "snap",
+            self.tr("S&nap"),
+            view.set_snap,
+            on=settings.flag("snap", default=True),
+            shortcut="N",
         )
         menu.addSeparator()
-        for name, text, widget in (
-            ("left panel", self.tr("Seed &tin and outline"), self._window.across.widget(0)),
-            ("inspector panel", self.tr("&Inspector"), self._window.across.widget(2)),
-            ("season panel", self.tr("Season and &findings"), self._window.down.widget(1)),
+        for name, text, widget, key in (
+            ("left panel", self.tr("Seed &tin and outline"), self._window.across.widget(0), "F6"),
+            ("inspector panel", self.tr("&Inspector"), self._window.across.widget(2), "F7"),
+            ("season panel", self.tr("Season and &findings"), self._window.down.widget(1), "F9"),
         ):
-            self._check(menu, name, text, widget.setVisible, on=True, keys=f"F{len(self.all) % 3 + 6}")
+            self._check(menu, name, text, widget.setVisible, on=True, shortcut=key)
         menu.addSeparator()
         look = menu.addMenu(self.tr("&Colours"))
         self._choice(look, "theme", "system", {
@@ -161,12 +170,12 @@ class Actions(QObject):
         self._add(menu, "about", self.tr("&About Garden Canvas"), self.about)
 
     def _check(
-        self, menu: QMenu, name: str, text: str, do: Callable[[bool], None], *, on: bool, keys: str
+        self, menu: QMenu, name: str, text: str, do: Callable[[bool], None], *, on: bool, shortcut: str
     ) -> None:
         action = QAction(text, self)
         action.setCheckable(True)
         action.setChecked(on)
-        action.setShortcut(QKeySequence(keys))
+        action.setShortcut(QKeySequence(shortcut))
         action.toggled.connect(do)
         if name in {"grid", "snap"}:
             action.setData(name)
@@ -270,19 +279,19 @@ class Actions(QObject):
 
     def duplicate(self) -> None:
         """Copy what is selected."""
-        commands.duplicate(self._session)
+        keys.duplicate(self._window.view)
 
     def delete(self) -> None:
         """Remove what is selected."""
-        commands.delete(self._session)
+        keys.delete(self._window.view)
 
     def turn_right(self) -> None:
         """Turn what is selected clockwise."""
-        commands.turn(self._session, 15.0)
+        keys.turn(self._window.view, 15.0)
 
     def turn_left(self) -> None:
         """Turn what is selected counterclockwise."""
-        commands.turn(self._session, -15.0)
+        keys.turn(self._window.view, -15.0)
 
     def lock(self) -> None:
         """Lock what is selected."""
@@ -294,7 +303,7 @@ class Actions(QObject):
 
     def select_all(self) -> None:
         """Select all plantings."""
-        commands.select_all(self._session)
+        keys.select_all(self._window.view)
 
     def deselect(self) -> None:
         """Select nothing."""
