@@ -4,7 +4,9 @@ from enum import StrEnum
 from functools import cached_property
 from typing import Annotated, Literal, Self
 
-from pydantic import BaseModel, ConfigDict, Field, model_validator
+from pydantic import BaseModel, ConfigDict, Field, ValidationInfo, field_validator, model_validator
+
+from gardencanvas.crops.bounds import BOUNDS
 
 Slug = Annotated[str, Field(pattern=r"^[a-z0-9]+(-[a-z0-9]+)*$", max_length=60)]
 Name = Annotated[str, Field(min_length=1, max_length=80)]
@@ -46,6 +48,15 @@ class Quantity(Record):
         if not self.low <= self.mid <= self.high:
             raise ValueError(f"range is out of order: low {self.low}, mid {self.mid}, high {self.high}")
         return self
+
+
+def _within_bounds(value: Quantity | None, info: ValidationInfo) -> Quantity | None:
+    """A number that a plant can have, as ``crops.bounds`` sees it."""
+    if value is not None:
+        bound = BOUNDS[info.field_name or ""]
+        if value.low < bound[0] or value.high > bound[1]:  # by place: this runs thousands of times at a start
+            raise ValueError(bound.refusal(value.low, value.high))
+    return value
 
 
 class Fact(Record):
@@ -163,7 +174,9 @@ class Crop(Record):
     root_depth_max_m: Quantity | None = None
     root_spread_m: Quantity | None = None  # diameter of the root system
     rooting: Fact | None = None  # shallow, medium, deep
-    leaf_area_index: Quantity | None = None  # one-sided leaf area over the plant's own footprint at full growth
+    leaf_area_index: Quantity | None = (
+        None  # one-sided leaf area over the plant's own footprint at full growth
+    )
     extinction: Quantity | None = None  # k of Beer–Lambert
 
     # Spacing, sowing
@@ -216,6 +229,8 @@ class Crop(Record):
     hazards: tuple[Hazard, ...] = ()
     remarks: tuple[Remark, ...] = ()
 
+    _possible = field_validator(*BOUNDS)(_within_bounds)
+
     @cached_property
     def quantities(self) -> dict[str, Quantity]:
         """Known numbers by field name."""
@@ -245,6 +260,8 @@ class Variety(Record):
     habit: Habit | None = None
     layer: Layer | None = None
     support: Fact | None = None
+
+    _possible = field_validator(*BOUNDS, check_fields=False)(_within_bounds)
 
     def over(self, crop: Crop) -> Crop:
         """The crop as this variety grows."""
