@@ -154,7 +154,7 @@ def _beside(
     r: Floats, top: Floats, base: Floats, leaf: Floats, z: Floats,
 ) -> Floats:  # fmt: skip
     distance = np.hypot(dx, dy)
-    beside = (distance > r) & (r > 0.0) & (top > z)
+    beside = (distance > r) & (r > 1e-6) & (top > z)
     far = np.where(beside, distance, 1.0)
     r = np.where(beside, r, 0.0)
     half = np.arcsin(r / far)
