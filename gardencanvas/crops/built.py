@@ -5,9 +5,10 @@ every file, of the code that reads them and of the version. Its own digest is ch
 record by record as any file from outside, so that a broken or forged copy is at worst not used.
 """
 
-import contextlib
 import hashlib
+import logging
 import pkgutil
+import platform
 from collections.abc import Callable, Iterable
 from pathlib import Path
 from typing import TypeVar
@@ -20,7 +21,8 @@ import gardencanvas
 from gardencanvas.crops.replacing import replace_file
 
 T = TypeVar("T")
-_CODE = ("bounds.py", "model.py", "reading.py", "built.py")  # what the records depend on
+_log = logging.getLogger(__name__)
+_CODE = ("bounds.py", "model.py", "reading.py", "built.py", "catalogue.py")  # what the records depend on
 _MOST_BYTES = 64 * 1024 * 1024
 
 
@@ -32,7 +34,7 @@ def cache_folder() -> Path:
 def digest(files: Iterable[tuple[str, bytes]]) -> str | None:
     """Key of what is built from files; None where the code that reads them cannot be read itself."""
     total = hashlib.blake2b(digest_size=20)
-    for part in (gardencanvas.__version__, pydantic.VERSION):
+    for part in (gardencanvas.__version__, pydantic.VERSION, platform.python_version()):
         _add(total, part.encode())
     for module in _CODE:
         try:
@@ -75,9 +77,10 @@ def built(
         return kept
     made = build()
     payload = kind.dump_json(made, exclude_defaults=True)
-    # A cache that cannot be written only costs time at the next start.
-    with contextlib.suppress(OSError):
+    try:
         replace_file(path, _seal(key, payload) + payload, lasting=False)
+    except OSError as error:  # costs time at the next start, no more
+        _log.info("cannot keep %s: %s", path, error)
     return made
 
 
@@ -88,13 +91,19 @@ def _seal(key: str, payload: bytes) -> bytes:
 def _read(path: Path, key: str, kind: TypeAdapter[T]) -> T | None:
     try:
         if path.stat().st_size > _MOST_BYTES:
+            _log.info("not used, too large: %s", path)
             return None
         seal, end, payload = path.read_bytes().partition(b"\n")
-    except OSError:
+    except FileNotFoundError:
+        return None
+    except OSError as error:
+        _log.info("cannot read %s: %s", path, error)
         return None
     if seal + end != _seal(key, payload):
+        _log.info("built anew, of other files or broken: %s", path)
         return None
     try:
         return kind.validate_json(payload)
     except ValidationError:
+        _log.info("built anew, not sound: %s", path)
         return None
