@@ -11,7 +11,9 @@ from pydantic import TypeAdapter
 
 from gardencanvas.crops.built import built, digest
 from gardencanvas.crops.errors import CatalogueError, Complaint, UnknownCrop
+from gardencanvas.crops.fallback import complete
 from gardencanvas.crops.model import Crop, Record, Source, Variety
+from gardencanvas.crops.peers import Peers
 from gardencanvas.crops.reading import CropFile, parsed
 from gardencanvas.resources_folder import resources
 
@@ -56,7 +58,10 @@ class Catalogue:
         return tuple(v for v in self._variety_by_id.values() if v.crop == crop_id)
 
     def resolve(self, crop_id: str, variety_id: str | None = None) -> Crop:
-        """The crop as that variety grows; the same object each time."""
+        """The crop as that variety grows, with every number that the engine needs (``crops.fallback``).
+
+        The same object each time. Raises ``UnknownCrop``.
+        """
         key = (crop_id, variety_id)
         known = self._resolved.get(key)
         if known is None:
@@ -68,7 +73,15 @@ class Catalogue:
         variety = None if variety_id is None else self.variety(crop_id, variety_id)
         if self._base is not None and self._base._has(crop, variety):
             return self._base.resolve(crop_id, variety_id)
-        return crop if variety is None else variety.over(crop)
+        return self.complete(crop if variety is None else variety.over(crop))
+
+    def complete(self, crop: Crop) -> Crop:
+        """A crop with its missing numbers filled in from the shipped crops (``crops.fallback``)."""
+        return complete(crop, self._peers)
+
+    @cached_property
+    def _peers(self) -> Peers:
+        return Peers(self.crops) if self._base is None else self._base._peers
 
     def _has(self, crop: Crop, variety: Variety | None) -> bool:
         if self._by_id.get(crop.id) is not crop:

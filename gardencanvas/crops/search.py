@@ -64,6 +64,8 @@ def _one_typo(asked: str, word: str) -> bool:
     """Whether one letter added, missing, wrong or swapped with the next makes them equal."""
     if abs(len(asked) - len(word)) > 1:
         return False
-    at = next((i for i, (a, b) in enumerate(zip(asked, word, strict=False)) if a != b), min(len(asked), len(word)))
+    at = next(
+        (i for i, (a, b) in enumerate(zip(asked, word, strict=False)) if a != b), min(len(asked), len(word))
+    )
     a, b = asked[at:], word[at:]
     return a[1:] == b[1:] or a[1:] == b or a == b[1:] or (a[1::-1] == b[:2] and a[2:] == b[2:])
