@@ -39,10 +39,15 @@ _COLUMNS = AZIMUTH_CELLS * 3 // 2 + 2
 
 
 class Sky(NamedTuple):
-    """The light of the sky over a site, cumulated over azimuth and elevation."""
+    """The light of the sky over a site, cumulated over azimuth and elevation.
 
-    light: Floats  # (12, columns, ELEVATION_CELLS + 2): a month's share below an azimuth and an elevation
-    flat: Floats  # the same in one row
+    ``light[m, a, e]`` is month m's share from azimuths below cell ``a`` and elevations below cell ``e``,
+    shape (12, AZIMUTH_CELLS + 1, ELEVATION_CELLS + 1). ``flat`` holds a turn and a half of it, with one more
+    elevation, in one row.
+    """
+
+    light: Floats
+    flat: Floats
 
 
 @lru_cache(maxsize=32)
@@ -71,7 +76,7 @@ def _sky(latitude_deg: float, diffuse: tuple[float, ...]) -> Sky:
     light = np.zeros((12, _COLUMNS, ELEVATION_CELLS + 2))
     light[:, 1:, 1:-1] = turned.cumsum(axis=1).cumsum(axis=2)
     light[:, :, -1] = light[:, :, -2]
-    return Sky(light, light.ravel())
+    return Sky(light[:, : AZIMUTH_CELLS + 1, : ELEVATION_CELLS + 1], light.ravel())
 
 
 def sky(site: Site) -> Sky:

@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 
 from gardencanvas.light.compass import to_compass
 from gardencanvas.light.diffuse import diffuse_share
-from gardencanvas.light.neighbours import AZIMUTH_CELLS, G, share_beside, sky
+from gardencanvas.light.neighbours import AZIMUTH_CELLS, ELEVATION_CELLS, G, share_beside, sky
 from gardencanvas.light.sun import sun_path
 from tests.season.crops_for_tests import POLAR, SITE, SOUTH, TROPICS, site
 
@@ -118,4 +118,8 @@ def test_the_south_side_counts_in_the_north():
 def test_the_whole_sky_is_one():
     for where in (SITE, SOUTH, TROPICS, POLAR):
         light = sky(where).light
-        assert light[:, AZIMUTH_CELLS, -1] == pytest.approx(1.0)
+        assert light.shape == (12, AZIMUTH_CELLS + 1, ELEVATION_CELLS + 1)
+        assert light[:, -1, -1] == pytest.approx(1.0)
+        # It never falls on the way round and up.
+        assert np.all(np.diff(light, axis=1) >= 0.0)
+        assert np.all(np.diff(light, axis=2) >= -1e-12)
