@@ -1,6 +1,7 @@
 """One garden on the desk: its value, undo, file and live report. Knows no widget."""
 
 from collections.abc import Iterable
+from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
@@ -18,6 +19,17 @@ from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.site import Site
 from gardencanvas.season.course import Course, Growing
 from gardencanvas.season.growth import follow, span
+from gardencanvas.season.windows import Window, windows
+
+
+@dataclass
+class _Followed:
+    """A planting's way through the season, and what it was computed from."""
+
+    site: Site
+    growing: Growing
+    course: Course
+    window: Window | None = None
 
 
 class _Step(QUndoCommand):
@@ -58,7 +70,7 @@ class Session(Desk):
         self._checker = Checker(self._catalogue)
         self._report: FitReport | None = None
         self._preview_report: FitReport | None = None
-        self._courses: dict[str, tuple[Site, Growing, Course]] = {}
+        self._courses: dict[str, _Followed] = {}
 
     # what is known
 
@@ -81,6 +93,17 @@ class Session(Desk):
 
     def course(self, planting: Planting) -> Course:
         """How one planting grows through the season; computed anew only when that changes."""
+        return self._followed(planting).course
+
+    def harvest_window(self, planting: Planting) -> Window:
+        """Its harvest over simulated years; computed when first asked for."""
+        followed = self._followed(planting)
+        if followed.window is None:
+            site = self.garden.site
+            (followed.window,) = windows(site, [followed.growing], followed.course.weeks)
+        return followed.window
+
+    def _followed(self, planting: Planting) -> _Followed:
         crop = self.catalogue.resolve(planting.crop, planting.variety)
         layout, site = self.layout, self.garden.site
         growing = Growing(
@@ -91,11 +114,11 @@ class Session(Desk):
             warmed=warmed(planting, layout.covers),
         )
         known = self._courses.get(planting.id)
-        if known is None or known[0] is not site or known[1] != growing:
+        if known is None or known.site is not site or known.growing != growing:
             weeks = span(site, [growing], layout.season)
-            known = (site, growing, follow(site, [growing], weeks))
+            known = _Followed(site, growing, follow(site, [growing], weeks))
             self._courses[planting.id] = known
-        return known[2]
+        return known
 
     @property
     def unsaved(self) -> bool:

@@ -190,7 +190,7 @@ def test_exact_numbers_in_the_inspector_make_one_undo_step(qtbot):
     main.show()
     main.session.select(["p-leek"])
     main.inspector.refresh()
-    field = main.inspector.planting._lengths["spacing_m"]
+    field = main.inspector.planting.exact.lengths["spacing_m"]
     field.setFocus()
     field.selectAll()
     qtbot.keyClicks(field, "20")
