@@ -28,7 +28,7 @@ Ints = NDArray[np.intp]
 
 SECTORS = 18
 _WIDTH = 2 * pi / SECTORS
-_SPREAD = 2  # sectors to each side that one near plant may fill
+_SPREAD = 3  # sectors to each side that one near plant may fill
 _POWER = 4
 
 
@@ -60,9 +60,11 @@ class Beside:
 @lru_cache(maxsize=16)
 def vault(site: Site) -> Vault:
     """The sky of a site, cut into sectors."""
-    cumulated = sky(site).light[:, :: AZIMUTH_CELLS // SECTORS, :]
+    edges = slice(None, AZIMUTH_CELLS + 1, AZIMUTH_CELLS // SECTORS)
+    cumulated = sky(site).light[:, edges, : ELEVATION_CELLS + 1]
+    light = np.ascontiguousarray(np.diff(cumulated, axis=1))
     strength = np.array([extraterrestrial(site.latitude_deg, day) for day in MID_MONTH])
-    return Vault(np.ascontiguousarray(np.diff(cumulated, axis=1)), strength, site.bearing_deg)
+    return Vault(light, strength, site.bearing_deg)
 
 
 def beside(low: Stand, tall: Stand, over: Vault) -> Beside | None:
@@ -75,17 +77,19 @@ def beside(low: Stand, tall: Stand, over: Vault) -> Beside | None:
     if highest <= 0.0 or not _in_reach(low, tall, SHADE_REACH * highest):
         return None
     radius = float(tall.sizes[RADIUS, begin:end].max())
-    if radius <= 0.0:
+    own = float(low.sizes[RADIUS, begin:end].max())
+    if radius <= 0.0 or own <= 0.0:
         return None
     spots = low.spots
     pairs = near_pairs(spots.xy, tall.xy, spots.box, tall.box, SHADE_REACH * highest)
-    aside = np.flatnonzero(pairs.distance_m > radius)
-    if len(aside) == 0:
+    aside = np.clip((pairs.distance_m - abs(radius - own)) / (2 * min(radius, own)), 0.0, 1.0)
+    some = np.flatnonzero(aside)
+    if len(some) == 0:
         return None
-    i, j, distance = pairs.i[aside], pairs.j[aside], pairs.distance_m[aside]
+    i, j = pairs.i[some], pairs.j[some]
     step = tall.xy[j] - spots.xy[i]
     azimuth = np.radians(over.bearing_deg) + np.arctan2(step[:, 0], -step[:, 1])
-    filled, steep = _sectors(i, azimuth, distance, radius, len(spots.xy))
+    filled, steep = _sectors(i, azimuth, pairs.distance_m[some], aside[some], radius, len(spots.xy))
     weeks, month = _months(low, begin, end)
     passed = _passed(low, tall, over, weeks, filled / radius, steep)
     return Beside(low, tall, begin, end, passed, month) if float(passed.min()) < -1e-6 else None
@@ -99,21 +103,24 @@ def _in_reach(low: Stand, tall: Stand, reach_m: float) -> bool:
 
 
 def _sectors(
-    spot: Ints, azimuth: Floats, distance: Floats, radius: float, count: int
+    spot: Ints, azimuth: Floats, distance: Floats, aside: Floats, radius: float, count: int
 ) -> tuple[Floats, Floats]:
     """How full each sector is of canopies, and how steep per metre of rise; shapes (spots, SECTORS).
 
-    Fullness may exceed 1 where canopies stand behind each other.
+    Each plant counts as far as it stands ``aside`` and not over the spot (0–1); one that is over it is taken
+    as standing at its rim. Fullness may exceed 1 where canopies stand behind each other.
     """
+    distance = np.maximum(distance, radius)
     half = np.arcsin(radius / distance)
     steep = (1.0 / (distance - radius * pi / 4)) ** _POWER
+    part = aside / _WIDTH
     home = np.floor(azimuth / _WIDTH).astype(np.intp)
     filled, weighted = np.zeros(count * SECTORS), np.zeros(count * SECTORS)
     for shift in range(-_SPREAD, _SPREAD + 1):
         sector = home + shift
         left = np.maximum(azimuth - half, sector * _WIDTH)
         right = np.minimum(azimuth + half, (sector + 1) * _WIDTH)
-        share = np.maximum(right - left, 0.0) / _WIDTH
+        share = np.maximum(right - left, 0.0) * part
         cell = spot * SECTORS + sector % SECTORS
         filled += np.bincount(cell, share, len(filled))
         weighted += np.bincount(cell, share * steep, len(filled))

@@ -26,9 +26,10 @@ class Spots(NamedTuple):
 
 @lru_cache(maxsize=4096)
 def _groups(pattern: Pattern) -> Ints:
-    """Group of each station: squares of 0.3 m laid in the pattern's own frame, so that they move with it."""
+    """Group of each station: squares of 0.3 m round the pattern's own middle, so that they move with it."""
     xy = pattern.stations
-    cell = np.floor((xy - xy.min(axis=0)) / CELL_M + 1e-6).astype(np.int64)
+    middle = (xy.min(axis=0) + xy.max(axis=0)) / 2
+    cell = np.rint(np.round((xy - middle) / CELL_M, 6)).astype(np.int64)
     _, groups = np.unique(cell[:, 0] * 1_000_000 + cell[:, 1], return_inverse=True)
     return groups.astype(np.intp)
 
