@@ -19,8 +19,6 @@ from gardencanvas.season.warmth import Needs, Warmth
 FAR = 1_000_000  # a climate day that never comes
 _MOST_KNOWN = 20_000
 
-_NO_END = np.datetime64(date.max, "D")
-
 
 class _Known(NamedTuple):
     crop: Crop  # held, so that its identity is not given to another
@@ -45,13 +43,20 @@ def _knowledge(planting: Growing) -> _Known:
             crop,
             traits(crop, start.kind, nursery, planting.supported),
             Needs(base, top, grown_at),
-            Needs(base, top, grown_at, WARMER_C),
+            Needs(base, top, grown_at, WARMER_C.mid),
             endures_c(crop),
         )
         if len(_known) > _MOST_KNOWN:
             _known.clear()
         _known[key] = known
     return known
+
+
+class Safe(NamedTuple):
+    """Days of the year without killing frost, shape (n,) each."""
+
+    begin: Ints
+    length: Ints  # a whole year where frost never kills
 
 
 class Batch(NamedTuple):
@@ -65,8 +70,10 @@ class Batch(NamedTuple):
     initial_d: Floats  # as in the traits, made finite for this site
     full_d: Floats
     perennial: NDArray[np.bool_]
-    free_from: Ints  # first day of the year without killing frost
-    free_for: Ints  # days
+    open_row: Ints  # of the warmth without a cover
+    until: Ints  # last climate day under a cover; FAR where it stays, or is none
+    free: Safe  # under the cover, if any
+    open: Safe  # without it
     in_bed: Days
     tau: Ints  # climate day in the bed
     end: Ints  # climate day the grower ends it; FAR where they do not
@@ -82,35 +89,80 @@ def batch(site: Site, plantings: Sequence[Growing]) -> Batch:
     """
     known = [_knowledge(p) for p in plantings]
     rows: dict[Needs, int] = {}
-    row = np.array(
-        [
-            rows.setdefault(k.warmed if p.warmed else k.needs, len(rows))
-            for k, p in zip(known, plantings, strict=True)
-        ],
-        dtype=np.int64,
-    )
-    bears = [k.endures + SHIELDS_C * p.warmed for k, p in zip(known, plantings, strict=True)]
-    free = {each: frost_free(site, each) for each in set(bears)}
+    row, open_row = [], []
+    for each, planting in zip(known, plantings, strict=True):
+        bare = rows.setdefault(each.needs, len(rows)) if not planting.warmed or planting.warmed_until else -1
+        row.append(rows.setdefault(each.warmed, len(rows)) if planting.warmed else bare)
+        open_row.append(bare if bare >= 0 else row[-1])
     matrix = np.array([k.traits for k in known], dtype=np.float64).reshape(len(known), len(Traits._fields))
     columns = Traits(*matrix.T)
     warmth = Warmth.of(site.climate, tuple(rows))
-    rate = warmth.rate[row]
-    in_bed = np.array([p.start.on for p in plantings], dtype="datetime64[D]")
-    end = np.array([p.end or _NO_END for p in plantings], dtype="datetime64[D]")
+    rows_of = np.array(row, dtype=np.int64)
+    rate = warmth.rate[rows_of]
+    in_bed = _days([p.start.on for p in plantings])
     seasonal = np.isinf(columns.full_d)
-    year = np.maximum(warmth.total[row] / rate, 1.0)
+    year = np.maximum(warmth.total[rows_of] / rate, 1.0)
+    bears = [k.endures for k in known]
+    shielded = [b + SHIELDS_C.mid * p.warmed for b, p in zip(bears, plantings, strict=True)]
     return Batch(
         traits=columns,
-        row=row,
+        row=rows_of,
         needs=tuple(rows),
         warmth=warmth,
         rate=rate,
         initial_d=np.where(seasonal, SEASONAL_TENTH * year, columns.initial_d),
         full_d=np.where(seasonal, year, columns.full_d),
         perennial=columns.perennial > 0.0,
-        free_from=np.array([free[b].begin for b in bears], dtype=np.int64),
-        free_for=np.array([free[b].length for b in bears], dtype=np.int64),
+        open_row=np.array(open_row, dtype=np.int64),
+        until=_ends([p.warmed_until if p.warmed else None for p in plantings]),
+        free=_safe(site, shielded),
+        open=_safe(site, bears),
         in_bed=in_bed,
         tau=climate_days(in_bed),
-        end=np.minimum(climate_days(end), FAR),
+        end=_ends([p.end for p in plantings]),
     )
+
+
+def _days(on: Sequence[date]) -> Days:
+    return np.array(on, dtype="datetime64[D]")
+
+
+def _ends(on: Sequence[date | None]) -> Ints:
+    """Climate days; FAR for none."""
+    if not any(on):
+        return np.full(len(on), FAR, dtype=np.int64)
+    return np.minimum(climate_days(_days([each or date.max for each in on])), FAR)
+
+
+def _safe(site: Site, endures: Sequence[float]) -> Safe:
+    free = {each: frost_free(site, each) for each in set(endures)}
+    return Safe(
+        np.array([free[each].begin for each in endures], dtype=np.int64),
+        np.array([free[each].length for each in endures], dtype=np.int64),
+    )
+
+
+def reach(plants: Batch, since: Ints, need: Floats, within: Ints) -> tuple[Ints, NDArray[np.bool_]]:
+    """Climate day on which each planting meets a need, under its cover and then without: ``Warmth.reach``."""
+    day, met = plants.warmth.reach(plants.row, since, need, within)
+    late = day > plants.until
+    if not late.any():
+        return day, met
+    off = np.where(late, np.maximum(since, plants.until), since)
+    gained = plants.warmth.until(plants.row, off) - plants.warmth.until(plants.row, since)
+    rest = np.maximum(since + within - off, 0)
+    bare, bare_met = plants.warmth.reach(plants.open_row, off, np.maximum(need - gained, 0.0), rest)
+    return np.where(late, bare, day), np.where(late, bare_met, met)
+
+
+def gathered(plants: Batch, tau: Ints) -> Floats:
+    """Degree-days each planting has gathered until climate days, shape (n, days); 0 before it came."""
+    warmth, came = plants.warmth, plants.warmth.until(plants.row, plants.tau)[:, None]
+    sums = np.maximum(warmth.table(tau)[plants.row] - came, 0.0)
+    off = np.flatnonzero(plants.until < FAR)
+    if len(off):
+        last = np.maximum(plants.until[off], plants.tau[off])
+        bare = warmth.table(tau)[plants.open_row[off]] - warmth.until(plants.open_row[off], last)[:, None]
+        under = warmth.until(plants.row[off], last)[:, None] - came[off]
+        sums[off] = np.where(tau > last[:, None], under + bare, sums[off])
+    return sums

@@ -41,7 +41,8 @@ class Growing:
     start: Start
     end: date | None = None
     supported: bool = False  # a climber with a support grows up, not out
-    warmed: bool = False  # under a cover
+    warmed: bool = False  # under a cover from its first day in the bed …
+    warmed_until: date | None = None  # … to this day; None: as long as it stands
 
 
 @dataclass(frozen=True, slots=True, eq=False)

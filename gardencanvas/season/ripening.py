@@ -7,7 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.garden.site import Site
-from gardencanvas.season.batch import FAR, Batch
+from gardencanvas.season.batch import FAR, Batch, Safe, reach
 from gardencanvas.season.course import Days, Weeks
 from gardencanvas.season.dayofyear import YEAR, Ints, climate_days
 from gardencanvas.season.warmth import mean_curve
@@ -38,13 +38,22 @@ def coldest(site: Site) -> int:
 
 
 def frosts(plants: Batch) -> tuple[Ints, Bools]:
-    """The climate day on which frost kills, and whether a planting shows before the frosts are over."""
+    """The climate day on which frost kills, and whether a planting stands open to killing frost in spring."""
     t = plants.traits
-    longest = t.longest_d.astype(np.int64)
-    shows, _ = plants.warmth.reach(plants.row, plants.tau, t.shows_d * plants.rate, longest)
-    early = (shows - plants.free_from) % YEAR >= plants.free_for
-    killed = shows + (plants.free_from + plants.free_for - shows) % YEAR
-    return np.where(plants.free_for < YEAR, killed, FAR), early
+    shows, _ = reach(plants, plants.tau, t.shows_d * plants.rate, t.longest_d.astype(np.int64))
+    early, killed = _next(plants.free, shows)
+    # Once the cover is off, the frosts of the open ground count.
+    bare = np.maximum(shows, plants.until + 1)
+    bare_early, bare_killed = _next(plants.open, bare)
+    early |= bare_early & (plants.until < FAR)
+    return np.where(killed <= plants.until, killed, bare_killed), early
+
+
+def _next(safe: Safe, since: Ints) -> tuple[Bools, Ints]:
+    """Whether a day lies in the season of killing frosts, and the first of the frosts that follow it."""
+    early = (since - safe.begin) % YEAR >= safe.length
+    killed = since + (safe.begin + safe.length - since) % YEAR
+    return early, np.where(safe.length < YEAR, killed, FAR)
 
 
 def begins(site: Site, plants: Batch, weeks: Weeks) -> Ints:
@@ -67,12 +76,12 @@ def ripening(site: Site, plants: Batch, weeks: Weeks) -> Ripening:
     grid's middle lies in, and it stands to the grid's end. What does not ripen is cleared after the longest
     time of its kind. Killing frost and the grower's end cut short.
     """
-    t, warmth, row = plants.traits, plants.warmth, plants.row
+    t = plants.traits
     taus = grid(weeks)[1]
     since = begins(site, plants, weeks)
-    first, ripe = warmth.reach(row, since, t.ripe_d * plants.rate, t.longest_d.astype(np.int64))
+    first, ripe = reach(plants, since, t.ripe_d * plants.rate, t.longest_d.astype(np.int64))
     picking: Ints = np.rint(t.picking_d).astype(np.int64)
-    warm_last, _ = warmth.reach(row, first, t.picking_d * plants.rate, 2 * picking)
+    warm_last, _ = reach(plants, first, t.picking_d * plants.rate, 2 * picking)
     last = np.where(t.picking_thermal > 0.0, warm_last, first + picking)
     killed, early = frosts(plants)
     stands = np.where(plants.perennial, np.maximum(int(taus[-1]) + 3, plants.tau), last)

@@ -6,7 +6,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.garden.site import Site
-from gardencanvas.season.batch import Batch
+from gardencanvas.season.batch import Batch, gathered
 from gardencanvas.season.beta import beta
 from gardencanvas.season.course import Floats, Weeks
 from gardencanvas.season.dayofyear import YEAR, Ints, day_index
@@ -27,23 +27,15 @@ class Sizes(NamedTuple):
     leaf: Floats
 
 
-def _reached(plants: Batch, tau: Ints) -> Floats:
-    """Degree-days until climate days, for each planting: shape (n, days)."""
-    years, day = np.divmod(tau, YEAR)
-    warmth = plants.warmth
-    return np.asarray((warmth.total[:, None] * years + warmth.cumulative[:, day])[plants.row])
-
-
 def _age(site: Site, plants: Batch, tau: Ints) -> tuple[Floats, Floats]:
     """Days of growth under the crop's own conditions: since it came, and since it last began to grow anew."""
     rate = plants.rate[:, None]
-    came = plants.warmth.until(plants.row, plants.tau)[:, None]
-    reached = _reached(plants, tau)
-    whole = np.maximum(reached - came, 0.0) / rate
+    whole = gathered(plants, tau) / rate
     if not plants.traits.regrows.any():
         return whole, whole
     spring = tau - (tau - coldest(site)) % YEAR
-    anew = np.minimum(whole, (reached - _reached(plants, spring)) / rate)
+    table = plants.warmth.table
+    anew = np.minimum(whole, (table(tau) - table(spring))[plants.row] / rate)
     return whole, np.where(plants.traits.regrows[:, None] > 0.0, anew, whole)
 
 

@@ -90,6 +90,11 @@ class Warmth:
         years, day = np.divmod(tau, YEAR)
         return np.asarray(self.total[row] * years + self.cumulative[row, day])
 
+    def table(self, tau: Ints) -> Floats:
+        """Degree-days from 1 January 2000 until climate days, shape (k, days)."""
+        years, day = np.divmod(tau, YEAR)
+        return np.asarray(self.total[:, None] * years + self.cumulative[:, day])
+
     def reach(self, row: Ints, since: Ints, need: Floats, within: Ints) -> tuple[Ints, NDArray[np.bool_]]:
         """Climate day on which a need is met, and whether it is met in time.
 

@@ -54,8 +54,12 @@ def _simulate(site: Site, plants: Batch, index: int, since: int, killed: int) ->
         Climate days: from which its days to harvest count, and of typical killing frost (FAR for none).
     """
     t, rate = plants.traits, float(plants.rate[index])
-    cumulative = simulated_warmth(site.climate, plants.needs[plants.row[index]])
     year = since - since % YEAR
+    uncovered = int(plants.until[index])
+    cumulative = simulated_warmth(site.climate, plants.needs[plants.row[index]])
+    if uncovered < FAR:
+        bare = simulated_warmth(site.climate, plants.needs[plants.open_row[index]])
+        cumulative = _joined(cumulative, bare, min(max(uncovered - year, 0), LENGTH))
     begin = np.full(COUNT, since - year)
     first = _reach(cumulative, begin, float(t.ripe_d[index]) * rate)
     ripe = (first <= LENGTH) & (first - begin <= t.longest_d[index])
@@ -69,8 +73,11 @@ def _simulate(site: Site, plants: Batch, index: int, since: int, killed: int) ->
     if killed < FAR:
         shift = np.random.default_rng(SEED + 2).standard_normal((2, COUNT)) * YEAR_TO_YEAR_D
         shows = _reach(cumulative, begin, float(t.shows_d[index]) * rate)
+        open_now = uncovered < killed
+        safe = int((plants.open if open_now else plants.free).length[index])
+        stands_open = np.maximum(shows, uncovered + 1 - year) if open_now else shows
         autumn = np.maximum(np.rint(killed - year + shift[0]).astype(np.int64), shows)
-        frosted = float((killed - year - int(plants.free_for[index]) + shift[1] > shows).mean())
+        frosted = float((killed - year - safe + shift[1] > stands_open).mean())
         ripe &= first < autumn
         out = np.minimum(out, autumn)
     ripe &= first <= out
@@ -82,6 +89,11 @@ def _simulate(site: Site, plants: Batch, index: int, since: int, killed: int) ->
         float(ripe.mean()),
         frosted,
     )
+
+
+def _joined(under: Floats, bare: Floats, at: int) -> Floats:
+    """Warmth under a cover until a day, and in the open after it."""
+    return np.concatenate([under[:, :at], under[:, at, None] + bare[:, at:] - bare[:, at, None]], axis=1)
 
 
 def _quantiles(year: int, days: Ints) -> Days3:

@@ -234,11 +234,37 @@ def test_killing_temperature_moves_the_frost_dates_outward():
 
 
 def test_a_cover_warms_and_shields():
-    on = date(2026, 4, 25)
+    on = date(2026, 5, 4)
     bare, under = one(TOMATO, on), one(TOMATO, on, warmed=True)
     assert bare.frosted[0]
     assert not under.frosted[0]
     assert under.harvest_first[0] < bare.harvest_first[0]
+    # Nothing shields from the frosts of early April.
+    assert one(TOMATO, date(2026, 4, 5), warmed=True).frosted[0]
+
+
+def test_a_cover_that_comes_off():
+    on = date(2026, 5, 4)
+    always = one(TOMATO, on, warmed=True)
+    spring = one(TOMATO, on, warmed=True, warmed_until=date(2026, 6, 1))
+    never = one(TOMATO, on)
+    assert always.harvest_first[0] < spring.harvest_first[0] < never.harvest_first[0]
+    # While it lies there both are alike, later the one lags behind.
+    june, july = TWO_YEARS.index(date(2026, 5, 25)), TWO_YEARS.index(date(2026, 7, 10))
+    assert spring.radius_m[0, june] == pytest.approx(always.radius_m[0, june])
+    assert spring.radius_m[0, july] < always.radius_m[0, july]
+    # Taken off before the last frost it shields no longer; the first frost of autumn comes as in the open.
+    assert not spring.frosted[0]
+    assert one(TOMATO, on, warmed=True, warmed_until=date(2026, 5, 6)).frosted[0]
+    assert spring.out[0] <= np.datetime64("2026-10-12")
+
+
+@given(annuals, starts, st.integers(1, 200))
+def test_more_days_under_a_cover_never_delay(crop, on, days):
+    shorter = one(crop, on, warmed=True, warmed_until=later(on, days))
+    longer = one(crop, on, warmed=True, warmed_until=later(on, days + 10))
+    if shorter.ripe[0] and longer.ripe[0]:
+        assert longer.harvest_first[0] <= shorter.harvest_first[0]
 
 
 def test_a_support_turns_spread_into_height():

@@ -86,6 +86,21 @@ def test_odds_of_frost_fall_through_spring():
     assert odds[-1] < 0.05
 
 
+def test_a_cover_that_comes_off_lies_between():
+    on = date(2026, 5, 4)
+    always, spring, never = windows(
+        SITE,
+        [
+            planted(TOMATO, on, warmed=True),
+            planted(TOMATO, on, warmed=True, warmed_until=date(2026, 6, 1)),
+            planted(TOMATO, on),
+        ],
+        TWO_YEARS,
+    )
+    assert always.first[1] < spring.first[1] < never.first[1]
+    assert spring.frost_after < never.frost_after
+
+
 def test_too_late_seldom_ripens():
     (window,) = windows(SITE, [planted(TOMATO, date(2026, 8, 10))], TWO_YEARS)
     assert window.ripens < 0.2
