@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPaintE
 from PySide6.QtWidgets import QWidget
 
 from gardencanvas.canvas.items.mark import draw_mark
+from gardencanvas.canvas.items.outline_shape import Shape
 from gardencanvas.canvas.look import Look, pen, tone
 from gardencanvas.canvas.naming import translate
 from gardencanvas.fit.report import Verdict
@@ -90,7 +91,7 @@ def draw_legend(painter: QPainter, look: Look, left: QPointF) -> None:
     for verdict, word in zip(Verdict, legend_words(), strict=True):
         shape = QPainterPath()
         shape.addRoundedRect(QRectF(x + 2, y - 8, 28, 16), 8, 8)
-        draw_mark(painter, shape, verdict, look.colours, vector=look.vector)
+        draw_mark(painter, Shape(shape), verdict, look.colours, vector=look.vector)
         painter.setFont(font)
         painter.setPen(QColor(look.colours.ink))
         painter.drawText(QPointF(x + 37, y + metrics.ascent() / 2 - 1), word)

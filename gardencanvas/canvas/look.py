@@ -25,6 +25,7 @@ class Look:
     names: bool = True
     still: bool = False  # reduced motion: nothing fades
     family: str = ""  # font family; empty means the application's
+    _known_fonts: dict[tuple[float, bool], tuple[QFont, QFontMetricsF]] = field(default_factory=dict)
 
     def use(self, dark: bool) -> None:
         """Change between the light and the dark colours."""
@@ -36,11 +37,21 @@ class Look:
 
     def font(self, pixels: float, *, bold: bool = False) -> QFont:
         """The plan's font at a size in pixels."""
-        font = QFont(self.family) if self.family else QFont()
-        font.setPixelSize(round(pixels))
-        if bold:
-            font.setWeight(QFont.Weight.DemiBold)
-        return font
+        return self._fonts(pixels, bold)[0]
+
+    def metrics(self, pixels: float, *, bold: bool = False) -> QFontMetricsF:
+        """Measures of that font."""
+        return self._fonts(pixels, bold)[1]
+
+    def _fonts(self, pixels: float, bold: bool) -> tuple[QFont, QFontMetricsF]:
+        known = self._known_fonts.get((pixels, bold))
+        if known is None:
+            font = QFont(self.family) if self.family else QFont()
+            font.setPixelSize(round(pixels))
+            if bold:
+                font.setWeight(QFont.Weight.DemiBold)
+            known = self._known_fonts[(pixels, bold)] = (font, QFontMetricsF(font))
+        return known
 
     def elided(self, text: str, font: QFont, width: float) -> str:
         """The text as one line, ended by an ellipsis where it is too long."""

@@ -10,12 +10,14 @@ from PySide6.QtCore import QObject, QPointF, QRectF
 from PySide6.QtGui import QPainterPath
 from PySide6.QtWidgets import QGraphicsScene
 
+from gardencanvas.canvas.items import order
 from gardencanvas.canvas.items.ground import BedItem, BedLabel, PathItem
 from gardencanvas.canvas.items.mark import MarkItem
 from gardencanvas.canvas.items.names import NamesItem
 from gardencanvas.canvas.items.overlay import SelectionItem
 from gardencanvas.canvas.items.part import Part
 from gardencanvas.canvas.items.planting import PlantingItem
+from gardencanvas.canvas.items.plants import PlantsItem
 from gardencanvas.canvas.items.standing import CoverItem, FixtureItem, ShadowItem, SupportItem
 from gardencanvas.canvas.look import Look
 from gardencanvas.canvas.shadows import shadows_of
@@ -27,6 +29,8 @@ from gardencanvas.garden.garden import Garden, Item
 from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, Path, RingSupport
 from gardencanvas.garden.planting import Planting
 from gardencanvas.words.plain import planting_name
+
+_GHOST_OPACITY = 0.82
 
 
 class PlanScene(QGraphicsScene):
@@ -43,6 +47,12 @@ class PlanScene(QGraphicsScene):
         self._shadows_for: tuple[object, ...] = ()
         self.selected = SelectionItem(look)
         self.addItem(self.selected)
+        self.plants = PlantsItem(look)
+        self.ghost_plants = PlantsItem(look, order.GHOST + 1)
+        self.ghost_plants.setOpacity(_GHOST_OPACITY)
+        self.addItem(self.plants)
+        self.addItem(self.ghost_plants)
+        self._touched = QRectF()
         self.names = NamesItem(look)
         self.addItem(self.names)
         self._selection: frozenset[str] = frozenset()
@@ -65,14 +75,17 @@ class PlanScene(QGraphicsScene):
         for item in (*layout.items(), *garden.fixtures):
             shown.add(item.id)
             part = self.parts.get(item.id)
-            if isinstance(part, PlantingItem) and part.ghost:
-                part.haunt(item.id in self.ghosts)
+            if isinstance(part, PlantingItem) and part.ghost and item.id not in self.ghosts:
+                part.haunt(False)
+                part.show_footprints(item.id in self._selection)
+                self._touch(part)
             if part is None:
                 self._add(item)
             elif part.value is not item:
                 self._replace(part, item)
         for gone in [i for i in self.parts if i not in shown]:
             self._drop(gone)
+        self._lay_plants()
         self._lay_names()
         self._cast_shadows()
         self._outline_selection()
@@ -85,11 +98,13 @@ class PlanScene(QGraphicsScene):
     def show_date(self, on: date) -> None:
         """Show the plants, covers and shadows of a day."""
         self._on = on
+        self._touched = self.plants.boundingRect()
         for part in self.parts.values():
             if isinstance(part, (PlantingItem, CoverItem)):
                 part.show_date(on)
         for mark in self.marks.values():
             mark.update()
+        self._lay_plants()
         self._cast_shadows()
 
     def select(self, ids: Iterable[str]) -> None:
@@ -173,14 +188,31 @@ class PlanScene(QGraphicsScene):
         else:
             part = FixtureItem(self.look, item)
         self.parts[item.id] = part
+        self._touch(part)
         self.addItem(part)
+
+    def _touch(self, part: Part) -> None:
+        """Remember where plants are to be drawn anew."""
+        if isinstance(part, PlantingItem):
+            self._touched = self._touched.united(part.rest)
+
+    def _lay_plants(self) -> None:
+        """Hand the plantings to the layers that draw their plants, if any of them changed."""
+        if self._touched.isNull():
+            return
+        parts = [p for p in self.parts.values() if isinstance(p, PlantingItem)]
+        self.plants.put([p for p in parts if not p.ghost], self._touched)
+        self.ghost_plants.put([p for p in parts if p.ghost], self._touched)
+        self._touched = QRectF()
 
     def _replace(self, part: Part, item: Item) -> None:
         if type(part.value) is not type(item):
             self._drop(item.id)
             self._add(item)
         elif isinstance(part, PlantingItem) and isinstance(item, Planting):
+            self._touch(part)
             part.put(item, self.sizes.of(item), self._on)
+            self._touch(part)
             self.marks[item.id].follow(part)
         else:
             part.put(item)
@@ -188,6 +220,8 @@ class PlanScene(QGraphicsScene):
                 self._labels[item.id].put(item)
 
     def _drop(self, item_id: str) -> None:
+        if item_id in self.parts:
+            self._touch(self.parts[item_id])
         for item in (
             self.parts.pop(item_id, None),
             self.marks.pop(item_id, None),

@@ -6,7 +6,8 @@ from gardencanvas.words.plain import Units
 
 _FOOT, _INCH = 0.3048, 0.0254  # exact, by definition (international yard and pound agreement, 1959)
 _IN_METRES = {
-    "m": 1.0, "cm": 0.01, "mm": 0.001, "ft": _FOOT, "'": _FOOT, "′": _FOOT, "in": _INCH, '"': _INCH, "″": _INCH,
+    "m": 1.0, "cm": 0.01, "mm": 0.001,
+    "ft": _FOOT, "'": _FOOT, "′": _FOOT, "in": _INCH, '"': _INCH, "″": _INCH,
 }  # fmt: skip
 _ONE = re.compile(r"(\d+(?:[.,]\d*)?|[.,]\d+)\s*(mm|cm|m|ft|in|'|′|\"|″)?")
 ALLOWED = set("0123456789.,xX×* mcftin'\"′″")

@@ -2,15 +2,17 @@
 
 from collections.abc import Collection, Iterable, Sequence
 from datetime import date
+from html import escape
 
 from PySide6.QtCore import QEvent, QPoint, QRectF, Qt, QTimer, Signal
-from PySide6.QtGui import QContextMenuEvent, QFocusEvent, QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtGui import QContextMenuEvent, QFocusEvent, QHelpEvent, QKeyEvent, QMouseEvent
+from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
 from gardencanvas.canvas import keys
 from gardencanvas.canvas.desk import Desk
 from gardencanvas.canvas.items.overlay import HandleItem
 from gardencanvas.canvas.look import CM
+from gardencanvas.canvas.naming import named
 from gardencanvas.canvas.pane import PlanPane
 from gardencanvas.canvas.shapes import span
 from gardencanvas.canvas.snapping import GRID_CM, Snapping, lines_of
@@ -24,6 +26,7 @@ from gardencanvas.canvas.tools.tool import Pointer, Tool
 from gardencanvas.fit.report import FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.words.findings import headline
+from gardencanvas.words.plain import counted
 
 _FRAME_MS = 16
 _PULL_PX = 6.0
@@ -374,6 +377,25 @@ class PlanView(PlanPane):
     def focusOutEvent(self, event: QFocusEvent) -> None:
         self._space = False
         super().focusOutEvent(event)
+
+    def tip_at(self, pixel: QPoint) -> str:
+        """What the thing under a viewport pixel is, as text that Qt will not take for markup; else empty."""
+        item_id = self.plan.item_at(self.mapToScene(pixel))
+        part = self.plan.parts.get(item_id) if item_id is not None else None
+        if part is None:
+            return ""
+        lines = [named([part.value], self.desk.catalogue)]
+        fit = self.desk.report.plantings.get(part.value.id)
+        if fit is not None:
+            lines.append(f"{counted(fit.plants, 'plant', 'plants')} · {fit.verdict.word}")
+        return "<qt>" + "<br>".join(escape(line) for line in lines) + "</qt>"
+
+    def viewportEvent(self, event: QEvent) -> bool:
+        if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip:
+            tip = "" if self._pressed or self.place.carrying else self.tip_at(event.pos())
+            QToolTip.showText(event.globalPos(), tip, self.viewport())
+            return True
+        return super().viewportEvent(event)
 
     def contextMenuEvent(self, event: QContextMenuEvent) -> None:
         if event.reason() == QContextMenuEvent.Reason.Mouse:

@@ -1,4 +1,4 @@
-"""Contrast by WCAG 2.2 (1.4.3, 1.4.11) and colour-vision simulation by Machado, Oliveira & Fernandes (2009)."""
+"""Contrast by WCAG 2.2 (1.4.3, 1.4.11); colour vision simulated by Machado, Oliveira & Fernandes (2009)."""
 
 from itertools import combinations
 
@@ -8,6 +8,7 @@ from PySide6.QtCore import QRectF
 from PySide6.QtGui import QColor, QImage, QPainter, QPainterPath
 
 from gardencanvas.canvas.items.mark import draw_mark
+from gardencanvas.canvas.items.outline_shape import Shape
 from gardencanvas.canvas.palette import DARK, LIGHT, family_leaf, known_families, palette, tint_of
 from gardencanvas.fit.report import Verdict
 
@@ -91,7 +92,7 @@ def test_dots_on_the_cursors_plate_reach_three_to_one(dark):
 @pytest.mark.parametrize("colours", [LIGHT, DARK], ids=["light", "dark"])
 @pytest.mark.parametrize("sight", [None, *MACHADO])
 def test_verdict_colours_stay_apart_for_every_sight(colours, sight):
-    """A just noticeable difference is about 2.3 ΔE*ab (Mahy et al. 1994); asked is more than three times that."""
+    """A just noticeable difference is about 2.3 ΔE*ab (Mahy et al. 1994); asked is three times that."""
     matrix = np.eye(3) if sight is None else np.array(MACHADO[sight])
     seen = [lab(matrix @ linear(colours.verdict(v))) for v in Verdict]
     for a, b in combinations(seen, 2):
@@ -105,7 +106,8 @@ def grey_mark(verdict, qapp):
     painter = QPainter(image)
     path = QPainterPath()
     path.addRoundedRect(QRectF(10, 10, 100, 40), 20, 20)
-    draw_mark(painter, path, verdict, LIGHT)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    draw_mark(painter, Shape(path), verdict, LIGHT)
     painter.end()
     grey = image.convertToFormat(QImage.Format.Format_Grayscale8)
     return np.frombuffer(grey.constBits(), np.uint8).reshape(60, grey.bytesPerLine())[:, :120] < 215

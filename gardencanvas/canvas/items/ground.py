@@ -1,7 +1,7 @@
 """Beds and paths."""
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter
+from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 from shapely import Polygon
 
@@ -10,6 +10,9 @@ from gardencanvas.canvas.items.part import Part
 from gardencanvas.canvas.look import Look, tone
 from gardencanvas.canvas.shapes import outline
 from gardencanvas.garden.ground import Bed, Path
+
+_LARGE_PX = 40.0  # beds less wide than this on the screen have no rim and no shadow
+_LEAST_PX = 44.0  # a bed narrower than this on the screen goes without its name
 
 
 class BedItem(Part):
@@ -23,27 +26,34 @@ class BedItem(Part):
         """Show this bed."""
         self.value = bed
         self._take(outline(bed))
+        self._breadth = min(self.rest.width(), self.rest.height())
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
-        colours = self.look.colours
+        look, colours = self.look, self.look.colours
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        px = 1 / self.look.scale
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(tone(colours.shadow, 26))
-        painter.drawPath(self.outline.translated(1.6 * px, 2.4 * px))
+        large = self._breadth * look.scale > _LARGE_PX
+        if large:
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(tone(colours.shadow, 26))
+            painter.drawPath(self.outline.translated(1.6 / look.scale, 2.4 / look.scale))
+        painter.setPen(look.line(colours.bed_edge, 2.6))
         painter.setBrush(QColor(colours.soil))
         painter.drawPath(self.outline)
+        if large and not look.vector:
+            self._shade_rim(painter)
+
+    def _shade_rim(self, painter: QPainter) -> None:
+        """A darker rim inside the edge: the soil lies a little lower than its boards."""
+        colours = self.look.colours
+        painter.save()
+        painter.setClipPath(self.outline, Qt.ClipOperation.IntersectClip)
         painter.setBrush(Qt.BrushStyle.NoBrush)
-        if not self.look.vector:
-            painter.save()
-            painter.setClipPath(self.outline, Qt.ClipOperation.IntersectClip)
-            painter.setPen(self.look.line(colours.soil_shade, 8))
+        for colour, width in ((colours.soil_shade, 8), (colours.bed_edge, 2.6)):
+            painter.setPen(self.look.line(colour, width))
             painter.drawPath(self.outline)
-            painter.restore()
-        painter.setPen(self.look.line(colours.bed_edge, 2.6))
-        painter.drawPath(self.outline)
+        painter.restore()
 
 
 class BedLabel(QGraphicsItem):
@@ -62,12 +72,9 @@ class BedLabel(QGraphicsItem):
         """Label this bed."""
         self.value = bed
         self._box = outline(bed).boundingRect()
-        top = self._upper_edge()
-        self.setPos(top)
+        self._laid: tuple[object, str, str, float] = (None, "", "", 0.0)
+        self.setPos(self._box.topLeft())
         self.rescale()
-
-    def _upper_edge(self) -> QPointF:
-        return QPointF(self._box.left(), self._box.top())
 
     def rescale(self) -> None:
         """Follow the zoom: there is as much room as the bed is wide."""
@@ -92,22 +99,30 @@ class BedLabel(QGraphicsItem):
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
-        if self._width < 44:
+        if self._width < _LEAST_PX:
             return
         look = self.look
-        name_font, small_font = look.font(13, bold=True), look.font(11)
-        measures = self.measures()
-        taken = QFontMetricsF(small_font).horizontalAdvance(measures) + 10
-        room = self._width
-        name = look.elided(self.value.name, name_font, room)
-        name_width = QFontMetricsF(name_font).horizontalAdvance(name)
-        painter.setFont(name_font)
+        name, measures, left = self._layout()
+        painter.setFont(look.font(13, bold=True))
         painter.setPen(QColor(look.colours.ink))
         painter.drawText(QPointF(1, -8), name)
-        if name_width + taken <= room:
-            painter.setFont(small_font)
+        if measures:
+            painter.setFont(look.font(11))
             painter.setPen(QColor(look.colours.quiet))
-            painter.drawText(QPointF(room - taken + 9, -8), measures)
+            painter.drawText(QPointF(left, -8), measures)
+
+    def _layout(self) -> tuple[str, str, float]:
+        """Name, measures and where these begin; measures are left out where there is no room for both."""
+        look, room = self.look, self._width
+        key = (room, look.measure)
+        if self._laid[0] != key:
+            name = look.elided(self.value.name, look.font(13, bold=True), room)
+            measures = self.measures()
+            taken = look.metrics(11).horizontalAdvance(measures)
+            if look.metrics(13, bold=True).horizontalAdvance(name) + taken + 10 > room:
+                measures = ""
+            self._laid = (key, name, measures, room - taken - 1)
+        return self._laid[1:]
 
 
 class PathItem(Part):

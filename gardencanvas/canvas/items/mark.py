@@ -3,6 +3,8 @@
 Each verdict has a line and a hatch of its own besides its colour, so that the marks survive black and white.
 """
 
+from functools import lru_cache
+
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import Qt
@@ -12,6 +14,7 @@ from shapely import MultiPoint
 
 from gardencanvas.canvas.items import order
 from gardencanvas.canvas.items.hatch import DENSE, SPARSE, hatch, hatch_lines
+from gardencanvas.canvas.items.outline_shape import OFF, ON, Shape
 from gardencanvas.canvas.items.part import Part
 from gardencanvas.canvas.items.planting import PlantingItem
 from gardencanvas.canvas.look import CM, Look, pen
@@ -19,51 +22,91 @@ from gardencanvas.canvas.palette import Palette
 from gardencanvas.canvas.shapes import closest, from_shapely
 from gardencanvas.fit.report import PlantingFit, Verdict
 
+_SMALL_PX = 16.0  # outlines less wide than this are drawn with fewer lines
+_DASH_PX = 2.2
 _MOST = 400  # stations marked apart from their planting
 
 
 def draw_mark(
-    painter: QPainter, shape: QPainterPath, verdict: Verdict, colours: Palette, *, vector: bool = False
+    painter: QPainter,
+    shape: Shape,
+    verdict: Verdict,
+    colours: Palette,
+    *,
+    pixel: float = 1.0,
+    vector: bool = False,
 ) -> None:
-    """Draw a verdict's mark along a shape given in pixels.
+    """Draw a verdict's mark along a shape.
 
-    ``vector`` draws the hatch line by line, for paper and for pictures that scale.
+    ``pixel`` is a pixel in the painter's units; ``vector`` draws the hatch line by line, for paper and for
+    pictures that scale.
     """
     colour = colours.verdict(verdict)
+    if verdict is Verdict.STRAINS:
+        _fill(painter, shape.path, colour, SPARSE, crossed=False, vector=vector)
+    elif verdict is Verdict.CLASHES:
+        _fill(painter, shape.path, colour, DENSE, crossed=True, vector=vector)
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    if verdict is Verdict.CLEAR:
-        painter.setPen(pen(colour, 1.1))
-    elif verdict is Verdict.SHARES:
-        painter.setPen(pen(colour, 4.4))
-        painter.drawPath(shape)
-        painter.setPen(pen(colours.paper, 1.7))
+    lines = pens(colour, colours.paper, verdict, pixel)
+    if vector:
+        for line in lines:
+            painter.setPen(line)
+            painter.drawPath(shape.path)
     elif verdict is Verdict.STRAINS:
-        _fill(painter, shape, colour, SPARSE, crossed=False, vector=vector)
-        painter.setPen(pen(colours.paper, 3.6, alpha=150))
-        painter.drawPath(shape)
-        painter.setPen(_dashed(colour))
+        _draw_dashed(painter, shape, lines, pixel)
     else:
-        _fill(painter, shape, colour, DENSE, crossed=True, vector=vector)
-        painter.setPen(pen(colour, 3.4))
-    painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.drawPath(shape)
+        for line in lines:
+            painter.setPen(line)
+            painter.drawLines(shape.coarse if shape.breadth < _SMALL_PX * pixel else shape.lines)
 
 
-def _dashed(colour: str) -> QPen:
-    line = pen(colour, 2.2)
-    line.setCapStyle(Qt.PenCapStyle.FlatCap)
-    line.setDashPattern([3.4, 2.2])
-    return line
+def _draw_dashed(painter: QPainter, shape: Shape, lines: tuple[QPen, ...], pixel: float) -> None:
+    long, short = shape.dashed(pixel)
+    if shape.breadth >= _SMALL_PX * pixel:
+        painter.setPen(lines[0])
+        painter.drawLines(shape.lines)
+    painter.setPen(lines[1])
+    painter.drawLines(long)
+    plain = QPen(lines[1])
+    plain.setStyle(Qt.PenStyle.SolidLine)
+    painter.setPen(plain)
+    painter.drawLines(short)
+
+
+@lru_cache(maxsize=256)
+def pens(colour: str, paper: str, verdict: Verdict, pixel: float) -> tuple[QPen, ...]:
+    """The pens of a mark, one over the other.
+
+    Square caps close the bends between single lines, which Qt has a quick way for only with such caps.
+    """
+    if verdict is Verdict.CLEAR:
+        lines = [pen(colour, 1.1 * pixel)]
+    elif verdict is Verdict.SHARES:
+        lines = [pen(colour, 4.4 * pixel), pen(paper, 1.7 * pixel)]
+    elif verdict is Verdict.STRAINS:
+        lines = [pen(paper, 3.6 * pixel, alpha=170), pen(colour, _DASH_PX * pixel)]
+        lines[1].setDashPattern([ON / _DASH_PX, OFF / _DASH_PX])
+    else:
+        lines = [pen(colour, 3.4 * pixel)]
+    for line in lines:
+        solid = line.style() == Qt.PenStyle.SolidLine
+        line.setCapStyle(Qt.PenCapStyle.SquareCap if solid else Qt.PenCapStyle.FlatCap)
+    return tuple(lines)
 
 
 def _fill(
     painter: QPainter, shape: QPainterPath, colour: str, gap: int, *, crossed: bool, vector: bool
 ) -> None:
+    """Hatch a shape; the lines keep their distance in pixels."""
+    world = painter.worldTransform()
+    painter.save()
+    painter.resetTransform()
     if vector:
         painter.setPen(pen(colour, 0.8, alpha=150))
-        painter.drawLines(hatch_lines(shape, gap, crossed=crossed))
+        painter.drawLines(hatch_lines(world.map(shape), gap, crossed=crossed))
     else:
-        painter.fillPath(shape, hatch(colour, gap, crossed, painter.device().devicePixelRatioF()))
+        painter.fillPath(world.map(shape), hatch(colour, gap, crossed, painter.device().devicePixelRatioF()))
+    painter.restore()
 
 
 class MarkItem(Part):
@@ -73,12 +116,13 @@ class MarkItem(Part):
         super().__init__(look, order.MARK)
         self.setAcceptedMouseButtons(Qt.MouseButton.NoButton)
         self.fit: PlantingFit | None = None
-        self._apart: list[tuple[Verdict, QPainterPath]] = []
+        self._apart: list[tuple[Verdict, Shape]] = []
         self.follow(plants)
 
     def follow(self, plants: PlantingItem) -> None:
         """Mark this planting as it is now."""
         self.plants = plants
+        self._shape = Shape(plants.outline)
         self._mark_apart()
         self._take(plants.outline)
 
@@ -123,7 +167,7 @@ class MarkItem(Part):
             return
         for verdict in np.unique(fit.station_verdicts[worse]):
             there: NDArray[np.float64] = stations[fit.station_verdicts == verdict] * CM
-            self._apart.append((Verdict(int(verdict)), from_shapely(self._round(there))))
+            self._apart.append((Verdict(int(verdict)), Shape(from_shapely(self._round(there)))))
 
     def _round(self, xy: NDArray[np.float64]) -> MultiPoint:
         spacing = self.plants.value.pattern.spacing_m * CM
@@ -135,14 +179,11 @@ class MarkItem(Part):
     ) -> None:
         if not self.look.marks:
             return
-        world = painter.worldTransform()
-        painter.save()
-        painter.resetTransform()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if self.plants.state.stage == "gone":
             painter.setOpacity(0.4)
-        colours, vector = self.look.colours, self.look.vector
-        draw_mark(painter, world.map(self.outline), self.common, colours, vector=vector)
+        colours, vector, pixel = self.look.colours, self.look.vector, 1 / self.look.scale
+        draw_mark(painter, self._shape, self.common, colours, pixel=pixel, vector=vector)
         for verdict, shape in self._apart:
-            draw_mark(painter, world.map(shape), verdict, colours, vector=vector)
-        painter.restore()
+            draw_mark(painter, shape, verdict, colours, pixel=pixel, vector=vector)
+        painter.setOpacity(1.0)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QLineF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter
+from PySide6.QtGui import QColor, QPainter
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from gardencanvas.canvas.items import order
@@ -45,16 +45,21 @@ class NamesItem(QGraphicsItem):
             return
         look = self.look
         world = painter.worldTransform()
+        scale = world.m11()
+        font, metrics = look.font(11), look.metrics(11)
+        named = [
+            (part, name)
+            for part, name in self.named.values()
+            if part.outline_box.width() * scale >= _LEAST_WIDE
+            and part.outline_box.height() * scale >= _LEAST_HIGH
+        ]
+        wanted = [
+            Wanted(world.mapRect(part.outline_box), *part.edges(world), metrics.horizontalAdvance(name))
+            for part, name in named
+        ]
         painter.save()
         painter.resetTransform()
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        font = look.font(11)
-        metrics = QFontMetricsF(font)
-        named = list(self.named.values())
-        wanted = [
-            Wanted(world.mapRect(p.outline_box), *p.edges(world), metrics.horizontalAdvance(name))
-            for p, name in named
-        ]
         painter.setFont(font)
         for index, plate in place_plates(wanted):
             part, name = named[index]
@@ -87,8 +92,8 @@ def place_plates(wanted: Sequence[Wanted]) -> list[tuple[int, QRectF]]:
     placed: list[tuple[int, QRectF]] = []
     for index in order_:
         one = wanted[index]
-        if one.box.width() < _LEAST_WIDE or one.box.height() < _LEAST_HIGH or len(placed) >= _MOST:
-            continue
+        if len(placed) >= _MOST:
+            break
         wide = min(one.width + 10, one.box.width() + 24)
         for edge in (one.top, one.bottom):
             long = edge.length() > wide + 12

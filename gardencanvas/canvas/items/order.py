@@ -3,7 +3,8 @@
 PATH = 0.0
 BED = 10.0
 SUPPORT = 20.0
-PLANTING = 30.0  # plus height in metres, so that tall plants hide low ones
+FOOTPRINT = 29.0
+PLANTING = 30.0
 FIXTURE = 45.0
 COVER = 50.0
 SHADOW = 55.0

@@ -86,7 +86,7 @@ def shrub(b: Brush) -> None:
             wood.quadTo(0.25 * cos(angle + 0.3), 0.25 * sin(angle + 0.3), 0.5 * cos(angle), 0.5 * sin(angle))
         b.stroke(wood, "#7A6248", 0.03)
     if b.ripe:
-        for i in range((3, 9, 18, 24)[b.detail]):
+        for _ in range((3, 9, 18, 24)[b.detail]):
             r, angle = 0.82 * rng.random() ** 0.5, rng.uniform(0, tau)
             _fruit(b, r * cos(angle), r * sin(angle), (0.16, 0.085, 0.06, 0.05)[b.detail])
 

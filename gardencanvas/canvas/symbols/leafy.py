@@ -120,6 +120,6 @@ def carpet(b: Brush) -> None:
                 0.008,
             )
     if b.ripe:
-        for i in range((2, 7, 15, 22)[b.detail]):
+        for _ in range((2, 7, 15, 22)[b.detail]):
             angle, r = rng.uniform(0, tau), 0.85 * rng.random() ** 0.5
             b.dot(r * cos(angle), r * sin(angle), (0.14, 0.075, 0.05, 0.045)[b.detail], t.accent)

@@ -7,12 +7,13 @@ is stamped with one call.
 from collections import OrderedDict
 from dataclasses import dataclass
 from math import ceil
+from time import perf_counter
 from zlib import crc32
 
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, Qt
-from PySide6.QtGui import QColor, QImage, QPainter, QPixmap
+from PySide6.QtGui import QColor, QImage, QPainter, QPen, QPixmap
 
 from gardencanvas.canvas.palette import Tint
 from gardencanvas.canvas.symbols.draw import detail_for, draw_plant
@@ -20,6 +21,7 @@ from gardencanvas.crops.model import Habit
 
 LARGEST = 300  # device pixels of radius; beyond it the stamp is stretched
 _BUDGET = 96_000_000  # bytes of pixmaps kept
+_FRAME_S = 0.004  # of a frame's 16.7 ms
 _SCALES = (1.0, 0.95, 1.0, 0.92, 0.98, 0.94)  # plants of one row differ a little in size
 
 
@@ -50,32 +52,102 @@ def variants(radius_px: float) -> int:
 
 
 class Stamps:
-    """The sheets made so far, least recently used dropped first."""
+    """The sheets made so far, least recently used dropped first.
+
+    A frame has only so much time to draw new sheets; when it is used up, the sheet of another size stands in
+    (to be stretched) and ``owed`` says that the frame should be painted again.
+    """
 
     def __init__(self, budget: int = _BUDGET) -> None:
         self._sheets: OrderedDict[tuple[object, ...], Sheet] = OrderedDict()
+        self._sizes: dict[tuple[object, ...], set[float]] = {}
         self._budget = budget
         self._bytes = 0
+        self._until = float("inf")
+        self.owed = False
+
+    def begin_frame(self, seconds: float = _FRAME_S) -> None:
+        """Draw new sheets for so long at most, from now on."""
+        self._until = perf_counter() + seconds
+        self.owed = False
 
     def sheet(self, habit: Habit, tint: Tint, radius_px: float, *, ripe: bool = False) -> Sheet:
-        """The sheet nearest to ``radius_px`` (device pixels), drawn now if it is not there yet."""
+        """The sheet of the size bucket of ``radius_px`` (device pixels), or one that stands in for it."""
         size = bucket(radius_px)
-        key = (habit, tint, size, ripe)
+        kind = (habit, tint, ripe)
+        known = self._get((*kind, size))
+        if known is not None:
+            return known
+        if perf_counter() > self._until:
+            near = [s for s in self._sizes.get(kind, ()) if 0.5 <= s / size <= 2.5]
+            if near:
+                self.owed = True
+                return self._sheets[(*kind, min(near, key=lambda s: abs(np.log(s / size))))]
+        self._sizes.setdefault(kind, set()).add(size)
+        return self._keep((*kind, size), _drawn(habit, tint, size, ripe))
+
+    def dot(self, colour: str, radius_px: float) -> Sheet:
+        """A disc: where a plant will stand."""
+        size = bucket(radius_px)
+        return self._get(("dot", colour, size)) or self._keep(("dot", colour, size), _dot(colour, size))
+
+    def dash(self, colour: str, half_px: float) -> Sheet:
+        """A short level line: where a plant has stood."""
+        size = bucket(half_px)
+        return self._get(("dash", colour, size)) or self._keep(("dash", colour, size), _dash(colour, size))
+
+    def _get(self, key: tuple[object, ...]) -> Sheet | None:
         sheet = self._sheets.get(key)
-        if sheet is None:
-            sheet = _drawn(habit, tint, size, ripe)
-            self._sheets[key] = sheet
-            self._bytes += _weight(sheet)
-            while self._bytes > self._budget and len(self._sheets) > 1:
-                self._bytes -= _weight(self._sheets.popitem(last=False)[1])
-        else:
+        if sheet is not None:
             self._sheets.move_to_end(key)
+        return sheet
+
+    def _keep(self, key: tuple[object, ...], sheet: Sheet) -> Sheet:
+        self._sheets[key] = sheet
+        self._bytes += _weight(sheet)
+        while self._bytes > self._budget and len(self._sheets) > 1:
+            gone, dropped = self._sheets.popitem(last=False)
+            self._bytes -= _weight(dropped)
+            self._sizes.get(gone[:-1], set()).discard(gone[-1])  # type: ignore[arg-type]
         return sheet
 
     def clear(self) -> None:
         """Forget all of them."""
         self._sheets.clear()
+        self._sizes.clear()
         self._bytes = 0
+
+
+def _blank(side: int, count: int) -> QImage:
+    image = QImage(side * count, side, QImage.Format.Format_ARGB32_Premultiplied)
+    image.fill(Qt.GlobalColor.transparent)
+    return image
+
+
+def _dot(colour: str, radius: float) -> Sheet:
+    side = ceil(radius) * 2 + 4
+    image = _blank(side, 1)
+    painter = QPainter(image)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(Qt.PenStyle.NoPen)
+    tone = QColor(colour)
+    tone.setAlpha(170)
+    painter.setBrush(tone)
+    painter.drawEllipse(QPointF(side / 2, side / 2), radius, radius)
+    painter.end()
+    return Sheet(QPixmap.fromImage(image), side, 1, radius)
+
+
+def _dash(colour: str, half: float) -> Sheet:
+    side = ceil(half) * 2 + 4
+    image = _blank(side, 1)
+    painter = QPainter(image)
+    tone = QColor(colour)
+    tone.setAlpha(110)
+    painter.setPen(QPen(tone, max(1.0, half * 0.4)))
+    painter.drawLine(QPointF(side / 2 - half, side / 2), QPointF(side / 2 + half, side / 2))
+    painter.end()
+    return Sheet(QPixmap.fromImage(image), side, 1, half)
 
 
 def _weight(sheet: Sheet) -> int:
@@ -86,8 +158,7 @@ def _drawn(habit: Habit, tint: Tint, radius: float, ripe: bool) -> Sheet:
     side = ceil(radius * 2 * 1.12) + 2
     side += side % 2
     count = variants(radius)
-    image = QImage(side * count, side, QImage.Format.Format_ARGB32_Premultiplied)
-    image.fill(Qt.GlobalColor.transparent)
+    image = _blank(side, count)
     seed = crc32(habit.encode())
     detail = detail_for(radius)
     painter = QPainter(image)

@@ -75,7 +75,7 @@ class PlaceTool(Tool):
         super().__init__(view)
         self.mode: Mode = "rows"
         self._carried: Carried | None = None
-        self._at = QPointF()
+        self.at = QPointF()
         self._after: Garden | None = None
         self._where: Bed | None = None
 
@@ -89,6 +89,11 @@ class PlaceTool(Tool):
     def carrying(self) -> bool:
         """Whether there is a crop on the mouse."""
         return self._carried is not None
+
+    @property
+    def ghost_id(self) -> str | None:
+        """Id of the planting that a drop would make."""
+        return self._carried.planting_id if self._carried is not None else None
 
     def pick_up(self, crop_id: str, variety_id: str | None, mode: Mode) -> None:
         """Take a crop on the mouse; raises ``UnknownCrop``."""
@@ -135,7 +140,7 @@ class PlaceTool(Tool):
 
     def show_at(self, at: QPointF, pixel: QPoint) -> None:
         """Lay the ghost at a place and judge it."""
-        self._at = at
+        self.at = at
         carried, desk = self._carried, self.view.desk
         if carried is None:
             return
@@ -212,8 +217,8 @@ class PlaceTool(Tool):
         elif key in _STEPS:
             stride = event.modifiers() & Qt.KeyboardModifier.ShiftModifier
             step = _STRIDE_CM if stride else _STEP_CM
-            self._at += QPointF(*_STEPS[key]) * step
-            self.view.ensure_seen(self._at)
+            self.at += QPointF(*_STEPS[key]) * step
+            self.view.ensure_seen(self.at)
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self.put_down()
             self.view.set_tool("select")
@@ -223,7 +228,7 @@ class PlaceTool(Tool):
             return True
         else:
             return False
-        self.show_at(self._at, self.view.mapFromScene(self._at))
+        self.show_at(self.at, self.view.mapFromScene(self.at))
         return True
 
     def cancel(self) -> None:
