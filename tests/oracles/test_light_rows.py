@@ -40,9 +40,13 @@ def test_shaded_cells_north_of_a_wall():
 
 
 def test_sky_view_of_a_gap_between_two_walls():
-    # An overcast sky only: fixtures leave the sky view factor. Two long walls of height 1, a gap of 1 between.
+    # Fixtures leave the sky view factor of an overcast sky. Two long walls of height 1, a gap of 1 between.
     site = Site(
-        place="Gap", latitude_deg=89.9, longitude_deg=0.0, frost=Frost(basis="none"), climate=Climate(mean_c=(10,) * 12)
+        place="Gap",
+        latitude_deg=89.9,
+        longitude_deg=0.0,
+        frost=Frost(basis="none"),
+        climate=Climate(mean_c=(10,) * 12),
     )
     sides = [
         Fixture(
