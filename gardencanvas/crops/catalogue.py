@@ -15,6 +15,7 @@ from gardencanvas.crops.fallback import complete
 from gardencanvas.crops.model import Crop, Record, Source, Variety
 from gardencanvas.crops.peers import Peers
 from gardencanvas.crops.reading import CropFile, parsed
+from gardencanvas.crops.varieties import grown
 from gardencanvas.resources_folder import resources
 
 __all__ = ["Catalogue", "CatalogueError", "UnknownCrop", "catalogue", "load"]
@@ -73,7 +74,7 @@ class Catalogue:
         variety = None if variety_id is None else self.variety(crop_id, variety_id)
         if self._base is not None and self._base._has(crop, variety):
             return self._base.resolve(crop_id, variety_id)
-        return self.complete(crop if variety is None else variety.over(crop))
+        return self.complete(crop if variety is None else grown(crop, variety))
 
     def complete(self, crop: Crop) -> Crop:
         """A crop with its missing numbers filled in from the shipped crops (``crops.fallback``)."""
