@@ -71,10 +71,10 @@ def starts():
 
 
 @st.composite
-def plantings(draw, planting_id, pattern=None):
+def plantings(draw, planting_id, pattern=None, crops=CROPS):
     start = draw(starts())
     length = draw(st.none() | st.none() | st.integers(20, 200))
-    crop = draw(st.sampled_from(CROPS))
+    crop = draw(st.sampled_from(crops))
     return Planting(
         id=planting_id,
         crop=crop,
@@ -104,9 +104,7 @@ def fixtures(fixture_id):
             id=fixture_id, name="wall", kind="wall", outline=outline, height_m=height, clear_share=clear
         )
 
-    return st.builds(
-        made, points(8.0), metres(0.5, 6.0), metres(0.5, 4.0), st.sampled_from([0.0, 0.0, 0.4])
-    )
+    return st.builds(made, points(8.0), metres(0.5, 6.0), metres(0.5, 4.0), st.sampled_from([0.0, 0.0, 0.4]))
 
 
 def supports(support_id):

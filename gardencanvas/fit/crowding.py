@@ -35,9 +35,9 @@ def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
     days = 7 * meeting.lengths
     crowded_days: Ints = (excess >= CROWDED) @ days
     choked_days: Ints = (excess >= CHOKED) @ days
-    some = max(float(CROWDED_DAYS), CROWDED_TIME * sufferer.own_days)
+    some = max(float(CROWDED_DAYS), CROWDED_TIME * sufferer.growing_days)
     marks = np.where(crowded_days >= some, Verdict.STRAINS, Verdict.CLEAR).astype(np.uint8)
-    long = max(float(CROWDED_DAYS), CHOKED_TIME * sufferer.own_days)
+    long = max(float(CROWDED_DAYS), CHOKED_TIME * sufferer.growing_days)
     marks[choked_days >= long] = Verdict.CLASHES
     bad = np.flatnonzero(marks)
     if len(bad) == 0:

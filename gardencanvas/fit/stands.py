@@ -11,7 +11,7 @@ from math import pi
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.crops.model import Crop
+from gardencanvas.crops.model import Crop, Harvest
 from gardencanvas.fit.ground import Ground, ground_of
 from gardencanvas.fit.near import box
 from gardencanvas.fit.own import Spare, spare_of
@@ -105,6 +105,13 @@ class Stand:
     def own_days(self) -> int:
         """Days from bed to last harvest."""
         return max((self.times.harvest_last - self.times.in_bed).days, 1)
+
+    @property
+    def growing_days(self) -> int:
+        """Days in which it grows: to the first harvest of a crop cut once, to the last of all others."""
+        once = self.crop.harvest is Harvest.SINGLE
+        until = self.times.harvest_first if once else self.times.harvest_last
+        return max((until - self.times.in_bed).days, 1)
 
     def first_day(self, week: int) -> date:
         """First day of a week of the grid that the stand can claim."""

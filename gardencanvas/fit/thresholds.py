@@ -10,8 +10,8 @@ that was compared, so that a grower can judge for themselves. Light needs come f
 CROWDED = 0.30
 CHOKED = 0.50
 CROWDED_DAYS = 14  # a touch in the last days before harvest does no harm …
-CROWDED_TIME = 1 / 5  # … nor one in a small part of a plant's time in the bed
-CHOKED_TIME = 1 / 3
+CROWDED_TIME = 1 / 5  # … nor one in a small part of the time a plant grows
+CHOKED_TIME = 1 / 4
 # heights: crops one of which is a quarter as high as the other stand in different storeys, from three
 # quarters on they fill the same
 UNLIKE = 0.25

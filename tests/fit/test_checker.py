@@ -3,10 +3,14 @@
 from datetime import date, timedelta
 
 import numpy as np
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from gardencanvas.crops.catalogue import UnknownCrop, catalogue
+from gardencanvas.crops.model import Crop, Quantity
 from gardencanvas.fit import Checker, check
+from gardencanvas.fit.codes import Code
 from gardencanvas.garden import edits
 from gardencanvas.garden.planting import Start
 from tests.garden.makers import bed, garden, row
@@ -56,4 +60,62 @@ def test_three_hundred_drags_and_changes_in_a_full_bed():
         kept = checker.update(now, "l1")
         assert_same(kept, check(now, "l1"))
         worst.update((f.code, f.verdict.word) for f in kept.findings)
-    assert {("crowded", "clashes"), ("shaded", "strains"), ("layered", "shares"), ("out in time", "shares")} <= worst
+    assert {
+        ("crowded", "clashes"),
+        ("shaded", "strains"),
+        ("layered", "shares"),
+        ("out in time", "shares"),
+    } <= worst
+
+
+@given(gardens())
+def test_every_finding_has_a_known_code_and_a_source_in_full(made):
+    report = check(made, "l1")
+    sources = catalogue().sources
+    for finding in report.findings:
+        assert Code(finding.code)
+        assert finding.source in sources
+        assert finding.id == ":".join((finding.kind, *finding.plantings))
+        assert set(finding.plantings) <= set(report.plantings)
+
+
+def test_findings_say_the_same_in_two_layouts_of_one_garden():
+    made = garden(
+        row("p-1", "cabbage", on=date(2027, 5, 1)), row("p-2", "broccoli", y=0.2, on=date(2027, 5, 1))
+    )
+    twice = edits.rebuilt(made, layouts=(made.layouts[0], edits.rebuilt(made.layouts[0], id="l2", name="l2")))
+    checker = Checker()
+    one, two = checker.update(twice, "l1"), checker.update(twice, "l2")
+    assert [f.key() for f in one.findings] == [f.key() for f in two.findings]
+    assert (one.layout, two.layout) == ("l1", "l2")
+
+
+def test_a_layout_is_found_by_id_or_name_or_refused():
+    made = garden(row())
+    assert check(made, "First").layout == check(made, "l1").layout == check(made).layout == "l1"
+    with pytest.raises(KeyError):
+        check(made, "no such layout")
+
+
+def test_a_crop_that_is_not_known_is_named():
+    with pytest.raises(UnknownCrop, match="moonflower"):
+        check(garden(row(crop="moonflower")))
+
+
+def test_a_growers_own_crop_is_judged_and_may_change():
+    """A wide cabbage meets its neighbour at half a metre, and a small one no longer."""
+    cabbage = catalogue().resolve("cabbage")
+
+    def own(spread):
+        wide = Quantity(low=spread, mid=spread, high=spread, source="user", basis="user")
+        room = Quantity(low=0.1, mid=spread, high=spread, source="user", basis="user")
+        changes = {"id": "own", "spread_m": wide, "in_row_m": room, "between_rows_m": room}
+        return Crop(**{**{k: getattr(cabbage, k) for k in Crop.model_fields}, **changes})
+
+    made = garden(row("p-1", "own", on=date(2027, 5, 1)), row("p-2", "own", y=0.5, on=date(2027, 5, 1)))
+    checker = Checker()
+    wide = checker.update(edits.rebuilt(made, crops=(own(1.0),)), "l1")
+    small = checker.update(edits.rebuilt(made, crops=(own(0.15),)), "l1")
+    assert "crowding:p-1:p-2" in {f.id for f in wide.findings}
+    assert "crowding:p-1:p-2" not in {f.id for f in small.findings}
+    assert_same(small, check(edits.rebuilt(made, crops=(own(0.15),)), "l1"))
