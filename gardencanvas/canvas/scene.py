@@ -85,8 +85,8 @@ class PlanScene(QGraphicsScene):
                 self._replace(part, item)
         for gone in [i for i in self.parts if i not in shown]:
             self._drop(gone)
-        self._lay_plants()
         self._lay_names()
+        self._lay_plants()
         self._cast_shadows()
         self._outline_selection()
 
@@ -231,6 +231,8 @@ class PlanScene(QGraphicsScene):
                 self.removeItem(item)
 
     def _lay_names(self) -> None:
+        if self._touched.isNull():
+            return
         named = {}
         box = QRectF()
         for item_id, mark in self.marks.items():
@@ -238,7 +240,7 @@ class PlanScene(QGraphicsScene):
             name = planting_name(self._crops, part.value) if self._crops is not None else part.value.crop
             named[item_id] = (part, name)
             box = box.united(part.outline_box)
-        self.names.put(named, box)
+        self.names.put(named, box, self._touched)
 
     def _outline_selection(self) -> None:
         path = QPainterPath()

@@ -73,9 +73,14 @@ def closest(planting: Planting, full_radius_m: float) -> float:
 
 
 def hull(planting: Planting, full_radius_m: float) -> BaseGeometry:
-    """The outline round a planting's stations, in centimetres."""
+    """The outline round a planting's stations, in centimetres, as wide as ``reach`` says."""
+    return round_stations(planting, reach(planting, full_radius_m))
+
+
+def round_stations(planting: Planting, far_m: float) -> BaseGeometry:
+    """The outline that runs ``far_m`` outside a planting's stations, in centimetres."""
     xy = planting.stations * CM
-    far = reach(planting, full_radius_m) * CM
+    far = far_m * CM
     round_ = 6 if far < 25 else 12  # segments in a quarter circle
     pattern = planting.pattern
     if isinstance(pattern, Spots) or len(xy) < 3:

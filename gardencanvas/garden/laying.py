@@ -105,7 +105,7 @@ def row_in(bed: Bed, point: Point, in_row_m: float, between_m: float, step_m: fl
 
 
 def block_in(bed: Bed, point: Point, spacing_m: float, step_m: float = 0.05) -> Block | None:
-    """A block round the point, ``BLOCK_M`` square but no larger than the bed; None where no plant has room."""
+    """A block round the point, ``BLOCK_M`` square or as large as the bed; None where no plant has room."""
     frame = frame_of(bed)
     u0, v0, u1, v1 = frame.ground.bounds
     u, v = frame.local(point)

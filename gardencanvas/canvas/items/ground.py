@@ -73,6 +73,7 @@ class BedLabel(QGraphicsItem):
         self.value = bed
         self._box = outline(bed).boundingRect()
         self._laid: tuple[object, str, str, float] = (None, "", "", 0.0)
+        self._measured: tuple[object, str] = (None, "")
         self.setPos(self._box.topLeft())
         self.rescale()
 
@@ -117,7 +118,9 @@ class BedLabel(QGraphicsItem):
         key = (room, look.measure)
         if self._laid[0] != key:
             name = look.elided(self.value.name, look.font(13, bold=True), room)
-            measures = self.measures()
+            if self._measured[0] != look.measure:
+                self._measured = (look.measure, self.measures())
+            measures = self._measured[1]
             taken = look.metrics(11).horizontalAdvance(measures)
             if look.metrics(13, bold=True).horizontalAdvance(name) + taken + 10 > room:
                 measures = ""

@@ -23,6 +23,7 @@ from gardencanvas.canvas.shapes import closest, from_shapely
 from gardencanvas.fit.report import PlantingFit, Verdict
 
 _SMALL_PX = 16.0  # outlines less wide than this are drawn with fewer lines
+_TINY_PX = 8.0  # and less wide than this without smooth edges
 _DASH_PX = 2.2
 _MOST = 400  # stations marked apart from their planting
 
@@ -48,6 +49,8 @@ def draw_mark(
         _fill(painter, shape.path, colour, DENSE, crossed=True, vector=vector)
     painter.setBrush(Qt.BrushStyle.NoBrush)
     lines = pens(colour, colours.paper, verdict, pixel)
+    small = shape.breadth < _SMALL_PX * pixel
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing, vector or shape.breadth >= _TINY_PX * pixel)
     if vector:
         for line in lines:
             painter.setPen(line)
@@ -57,14 +60,17 @@ def draw_mark(
     else:
         for line in lines:
             painter.setPen(line)
-            painter.drawLines(shape.coarse if shape.breadth < _SMALL_PX * pixel else shape.lines)
+            painter.drawLines(shape.coarse if small else shape.lines)
 
 
 def _draw_dashed(painter: QPainter, shape: Shape, lines: tuple[QPen, ...], pixel: float) -> None:
+    if shape.breadth < _SMALL_PX * pixel:
+        painter.setPen(lines[1])
+        painter.drawLines(shape.coarse)
+        return
     long, short = shape.dashed(pixel)
-    if shape.breadth >= _SMALL_PX * pixel:
-        painter.setPen(lines[0])
-        painter.drawLines(shape.lines)
+    painter.setPen(lines[0])
+    painter.drawLines(shape.lines)
     painter.setPen(lines[1])
     painter.drawLines(long)
     plain = QPen(lines[1])

@@ -27,12 +27,14 @@ class NamesItem(QGraphicsItem):
         self.setZValue(order.LABEL + 1)
         self.setAcceptedMouseButtons(Qt.MouseButton.NoButton)
 
-    def put(self, named: dict[str, tuple[PlantingItem, str]], box: QRectF) -> None:
-        """Show these names; ``box`` holds all of their plantings."""
-        self.prepareGeometryChange()
+    def put(self, named: dict[str, tuple[PlantingItem, str]], box: QRectF, changed: QRectF) -> None:
+        """Show these names; ``box`` holds all of their plantings, ``changed`` those that differ."""
+        if box != self._box:
+            self.prepareGeometryChange()
+            self._box = box
         self.named = named
-        self._box = box
-        self.update()
+        pad = 24 / self.look.scale
+        self.update(changed.adjusted(-pad, -pad, pad, pad))
 
     def boundingRect(self) -> QRectF:
         pad = 24 / self.look.scale

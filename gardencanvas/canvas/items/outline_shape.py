@@ -83,9 +83,7 @@ def _dashes(xy: NDArray[np.float64], on: float, off: float) -> list[QLineF]:
     period = along[-1] / count
     begin = np.arange(count) * period + period * off / (on + off) / 2
     middle, end = begin + period * on / (on + off) / 2, begin + period * on / (on + off)
-    lines = []
-    for a, b in ((begin, middle), (middle, end)):
-        x0, y0 = np.interp(a, along, xy[:, 0]), np.interp(a, along, xy[:, 1])
-        x1, y1 = np.interp(b, along, xy[:, 0]), np.interp(b, along, xy[:, 1])
-        lines += [QLineF(*ends) for ends in zip(x0, y0, x1, y1, strict=True)]
-    return lines
+    at = np.stack([begin, middle, end])
+    x, y = np.interp(at, along, xy[:, 0]), np.interp(at, along, xy[:, 1])
+    ends = np.concatenate([np.stack([x[k], y[k], x[k + 1], y[k + 1]], axis=1) for k in (0, 1)])
+    return [QLineF(*four) for four in ends.tolist()]

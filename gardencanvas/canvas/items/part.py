@@ -1,5 +1,6 @@
 """What all items of the plan have in common."""
 
+from math import ceil, log2
 from typing import Any
 
 from PySide6.QtCore import QRectF
@@ -9,6 +10,11 @@ from PySide6.QtWidgets import QGraphicsItem
 from gardencanvas.canvas.look import Look
 
 PAD_PX = 8.0  # lines have their width in pixels: the rectangle must hold them at any zoom
+
+
+def pad_cm(scale: float) -> float:
+    """Room for lines in centimetres, in steps of two so that few zooms change it."""
+    return float(2.0 ** ceil(log2(PAD_PX / scale)))
 
 
 class Part(QGraphicsItem):
@@ -25,7 +31,7 @@ class Part(QGraphicsItem):
         self.look = look
         self.outline = QPainterPath()
         self.rest = QRectF()
-        self._pad = PAD_PX / look.scale
+        self._pad = pad_cm(look.scale)
         self.setZValue(z)
 
     def put(self, value: Any) -> None:
@@ -41,8 +47,10 @@ class Part(QGraphicsItem):
 
     def rescale(self) -> None:
         """Follow the zoom."""
-        self.prepareGeometryChange()
-        self._pad = PAD_PX / self.look.scale
+        pad = pad_cm(self.look.scale)
+        if pad != self._pad:
+            self.prepareGeometryChange()
+            self._pad = pad
 
     def boundingRect(self) -> QRectF:
         pad = self._pad

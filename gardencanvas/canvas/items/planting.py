@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 from gardencanvas.canvas.items import order
 from gardencanvas.canvas.items.part import Part
 from gardencanvas.canvas.look import CM, Look, tone
-from gardencanvas.canvas.shapes import from_shapely, hull
+from gardencanvas.canvas.shapes import from_shapely, hull, round_stations
 from gardencanvas.canvas.sizes import Growth
 from gardencanvas.canvas.symbols.draw import detail_for, draw_plant
 from gardencanvas.canvas.symbols.stamps import Sheet, station_variants
@@ -20,7 +20,7 @@ from gardencanvas.garden.planting import Planting
 
 Floats = NDArray[np.float64]
 
-_RINGS = 400  # full-growth circles drawn one by one
+_RINGS = 40  # full-growth circles drawn one by one
 _LEVEL_CM = 1.0
 
 
@@ -48,6 +48,7 @@ class PlantingItem(Part):
         self._take(from_shapely(hull(planting, growth.full_radius_m)), box.adjusted(-3, -3, 3, 3))
         self.outline_box = self.outline.boundingRect()
         self._edges = _level_edges(self.outline)
+        self._full: QPainterPath | None = None
         self.show_date(on)
 
     def show_date(self, on: date) -> None:
@@ -143,15 +144,23 @@ class PlantingItem(Part):
         painter.drawLines([QLineF(p - size, p + size) for p in points])
 
     def _paint_footprints(self, painter: QPainter) -> None:
-        """The ground each plant covers at full growth."""
-        full = self.growth.full_radius_m * CM
+        """The ground the plants cover at full growth."""
         painter.setPen(self.look.line(self.look.colours.ink, 1.0, Qt.PenStyle.DashLine, alpha=120))
         painter.setBrush(tone(self.growth.tint(self.look.colours).leaf, 26))
+        if self._full is None:
+            self._full = self._full_growth()
+        painter.drawPath(self._full)
+
+    def _full_growth(self) -> QPainterPath:
+        """Each plant's circle where they are few; else one outline, which is quicker to draw."""
+        full = self.growth.full_radius_m * CM
+        if len(self.xy) > _RINGS:
+            return from_shapely(round_stations(self.value, self.growth.full_radius_m))
         path = QPainterPath()
         path.setFillRule(Qt.FillRule.WindingFill)
-        for x, y in self.xy[:_RINGS]:
+        for x, y in self.xy:
             path.addEllipse(QPointF(x, y), full, full)
-        painter.drawPath(path)
+        return path
 
 
 def _level_edges(outline: QPainterPath) -> tuple[QLineF, QLineF]:
