@@ -159,6 +159,7 @@ class Actions(QObject):
         menu = self._window.menuBar().addMenu(self.tr("&Season"))
         self._add(menu, "week back", self.tr("A week &earlier"), self.week_back, "Ctrl+Left")
         self._add(menu, "week on", self.tr("A week &later"), self.week_on, "Ctrl+Right")
+        self._add(menu, "play", self.tr("&Play the season"), self._window.season.play.toggle, "P")
         self._add(menu, "today", self.tr("&Today"), self.today, "Ctrl+T")
         menu.addSeparator()
         self._add(menu, "next finding", self.tr("&Next finding"), self.next_finding, "F8")

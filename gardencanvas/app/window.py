@@ -12,7 +12,7 @@ from gardencanvas.app.filing import Filing
 from gardencanvas.app.findings_panel import FindingsPanel
 from gardencanvas.app.inspector.panel import Inspector
 from gardencanvas.app.outline import Outline
-from gardencanvas.app.ribbon.view import RibbonView
+from gardencanvas.app.ribbon.panel import SeasonPanel
 from gardencanvas.app.seed_tin import SeedTin
 from gardencanvas.app.session import Session
 from gardencanvas.app.tool_row import ToolRow
@@ -50,14 +50,16 @@ class MainWindow(QMainWindow):
         self.tin = SeedTin(session)
         self.outline = Outline(session)
         self.inspector = Inspector(session)
-        self.ribbon = RibbonView(session)
+        self.season = SeasonPanel(session)
+        self.ribbon = self.season.ribbon
         self.findings = FindingsPanel(session)
         self.tool_row = ToolRow(self.view, session)
         self.left = QTabWidget()
         self.left.addTab(self.tin, self.tr("Seed tin"))
         self.left.addTab(self.outline, self.tr("Outline"))
         self.bottom = QTabWidget()
-        self.bottom.addTab(self.ribbon, self.tr("Season"))
+        self.bottom.addTab(self.season, self.tr("Season"))
+        self.bottom.setCornerWidget(self.season.controls, Qt.Corner.TopRightCorner)
         self.bottom.addTab(self.findings, self.tr("Findings"))
         for tabs, name in (
             (self.left, self.tr("Crops and outline")),
@@ -102,7 +104,6 @@ class MainWindow(QMainWindow):
         session.refused.connect(self.say)
         session.pointed_at.connect(self._bring_into_view)
         self.view.status.connect(self.say)
-        self.ribbon.hint.connect(self.say)
         self.tin.picked_up.connect(self.view.carry)
         self.tin.carried.connect(self.view.carry_move)
         self.tin.let_go.connect(self.view.carry_drop)

@@ -35,6 +35,7 @@ class RibbonView(QAbstractScrollArea):
     """Bars of the shown layout's plantings; the date cursor over everything."""
 
     hint = Signal(str)
+    zoomed = Signal(float)  # a factor asked for by the wheel
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -66,6 +67,25 @@ class RibbonView(QAbstractScrollArea):
         self.rebuild()
 
     # what is shown
+
+    @property
+    def first_day(self) -> date:
+        """First day of the ribbon."""
+        return self._first
+
+    @property
+    def last_day(self) -> date:
+        """Last day of the ribbon."""
+        return self._last
+
+    def set_zoom(self, zoom: float) -> None:
+        """Stretch the year about the date cursor: 1 shows it whole, 16 shows some weeks."""
+        before = self.x_of(self._session.on)
+        self._zoom = min(max(zoom, 1.0), 16.0)
+        self._measure_out()
+        bar = self.horizontalScrollBar()
+        bar.setValue(bar.value() + round(self.x_of(self._session.on) - before))
+        self._repaint()
 
     def set_colours(self, colours: Palette) -> None:
         """Use another palette."""
@@ -192,8 +212,19 @@ class RibbonView(QAbstractScrollArea):
             painter.setPen(QColor(self._colours.quiet))
             empty = self.tr("The season shows here once something is planted.")
             painter.drawText(area.adjusted(0, _HEAD, 0, 0), Qt.AlignmentFlag.AlignCenter, empty)
+        self._paint_today(painter, area)
         self._paint_cursor(painter, area)
         painter.end()
+
+    def _paint_today(self, painter: QPainter, area: QRectF) -> None:
+        today = date.today()
+        if not self._first <= today <= self._last or self.x_of(today) < self._names_width():
+            return
+        x = self.x_of(today)
+        painter.setPen(QPen(QColor(self._colours.accent), 1.0, Qt.PenStyle.DotLine))
+        painter.drawLine(QPointF(x, _HEAD - 4), QPointF(x, area.height()))
+        painter.setPen(QColor(self._colours.accent))
+        painter.drawText(QPointF(x + 4, area.height() - 4), self.tr("today"))
 
     def _paint_frost(self, painter: QPainter, area: QRectF) -> None:
         clip = QRectF(self._names_width(), 0, area.width(), area.height())
@@ -367,12 +398,7 @@ class RibbonView(QAbstractScrollArea):
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
-            under = self.date_at(event.position().x())
-            self._zoom = min(max(self._zoom * 1.15 ** (event.angleDelta().y() / 120), 1.0), 16.0)
-            self._measure_out()
-            bar = self.horizontalScrollBar()
-            bar.setValue(bar.value() + round(self.x_of(under) - event.position().x()))
-            self._repaint()
+            self.zoomed.emit(1.15 ** (event.angleDelta().y() / 120))
         else:
             super().wheelEvent(event)
 
