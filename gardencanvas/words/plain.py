@@ -106,7 +106,7 @@ def crop_name(catalogue: Catalogue, crop_id: str, variety_id: str | None = None)
         return crop_id
     if variety_id is None:
         return name
-    variety = next((v for v in catalogue.varieties if v.id == variety_id), None)
+    variety = next((v for v in catalogue.varieties_of(crop_id) if v.id == variety_id), None)
     return f"{name} “{variety.name if variety else variety_id}”"
 
 
