@@ -22,7 +22,9 @@ from gardencanvas.crops.replacing import replace_file
 
 T = TypeVar("T")
 _log = logging.getLogger(__name__)
-_CODE = ("bounds.py", "model.py", "reading.py", "built.py", "catalogue.py")  # what the records depend on
+_CODE = (  # what the records depend on
+    "bounds.py", "model.py", "interactions.py", "tin.py", "reading.py", "built.py", "catalogue.py",
+)  # fmt: skip
 _MOST_BYTES = 64 * 1024 * 1024
 
 

@@ -26,7 +26,8 @@ class Complaint:
 
     def __str__(self) -> str:
         where = ", ".join(part for part in (self.crop, self.field) if part)
-        return f"{self.file}: {where}: {self.text}" if where else f"{self.file}: {self.text}"
+        whole = f"{self.file}: {where}: {self.text}" if where else f"{self.file}: {self.text}"
+        return "".join(c if c.isprintable() else "\ufffd" for c in whole)  # it may reach a terminal
 
 
 class CatalogueError(ValueError):
@@ -37,6 +38,10 @@ class CatalogueError(ValueError):
         more = len(self.complaints) - 1
         first = str(self.complaints[0])
         super().__init__(f"{first} (and {more} more)" if more > 0 else first)
+
+
+class CannotKeep(ValueError):  # noqa: N818 - it is the project's word
+    """The grower's own library could not be written; what was there before is still there."""
 
 
 _ALLOWED = {

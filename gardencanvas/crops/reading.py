@@ -1,7 +1,7 @@
 """Read crop files: TOML in, records or complaints out.
 
 A shipped file has a ``[family]`` table (``name``, ``common``) and ``[[crop]]`` tables without ``family``;
-a grower's own file has ``[[crop]]`` tables that name it, and ``[[variety]]`` tables.
+a grower's own file has ``[[crop]]`` tables that name it, and ``[[variety]]`` and ``[[lot]]`` tables.
 """
 
 import tomllib
@@ -12,11 +12,13 @@ from pydantic import BaseModel, ValidationError
 
 from gardencanvas.crops.errors import Complaint, complaints_of
 from gardencanvas.crops.model import Crop, Source, Variety
+from gardencanvas.crops.tin import SeedLot
 
 MOST_BYTES = 4 * 1024 * 1024  # four times the largest family shipped; far beyond any library typed by hand
 MOST_CROPS = 1000  # as in a garden file
 MOST_VARIETIES = 2000
-_TABLES = {"family", "crop", "variety", "source"}
+MOST_LOTS = 5000
+_TABLES = {"family", "crop", "variety", "source", "lot"}
 
 R = TypeVar("R", bound=BaseModel)
 
@@ -28,6 +30,7 @@ class CropFile:
     crops: tuple[Crop, ...] = ()
     varieties: tuple[Variety, ...] = ()
     sources: tuple[Source, ...] = ()
+    lots: tuple[SeedLot, ...] = ()
     family: str = ""
     family_common: str = ""
     complaints: tuple[Complaint, ...] = ()
@@ -54,9 +57,10 @@ def parsed(data: bytes, name: str) -> CropFile:
     crops = _records(Crop, crop_tables, name, faults)
     varieties = _records(Variety, _tables(document, "variety", MOST_VARIETIES, name, faults), name, faults)
     sources = _records(Source, _tables(document, "source", MOST_CROPS, name, faults), name, faults)
-    for records in (crops, varieties, sources):
+    lots = _records(SeedLot, _tables(document, "lot", MOST_LOTS, name, faults), name, faults)
+    for records in (crops, varieties, sources, lots):
         faults += _twice([r.id for r in records], name)
-    return CropFile(crops, varieties, sources, family, common, tuple(faults))
+    return CropFile(crops, varieties, sources, lots, family, common, tuple(faults))
 
 
 def _document(data: bytes, name: str) -> tuple[dict[str, Any] | None, Complaint | None]:
