@@ -14,8 +14,9 @@ from gardencanvas.fit import check
 from gardencanvas.fit.report import FitReport, Verdict
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.resources_folder import resources
-from gardencanvas.words.findings import reason, remedy_text
+from gardencanvas.words.findings import reason
 from gardencanvas.words.plain import Measure, counted, day, plants_of
+from gardencanvas.words.remedies import remedy_text
 
 OK, CLASH, UNREADABLE = 0, 1, 2
 

@@ -1,4 +1,4 @@
-"""Sentences for findings and remedies: one for each code of ``fit.codes``."""
+"""Sentences for findings: one for each code of ``fit.codes``."""
 
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -6,7 +6,7 @@ from datetime import date
 from typing import Any
 
 from gardencanvas.crops.catalogue import Catalogue
-from gardencanvas.fit.report import Finding, FitReport, Remedy, Verdict
+from gardencanvas.fit.report import Finding, FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
 from gardencanvas.words.plain import Measure, counted, crop_name, day, percent, span
@@ -174,18 +174,3 @@ def headline(
     if worst.verdict >= Verdict.STRAINS:
         title += f" from {day(worst.first)}"
     return title, why
-
-
-def _shift(n: dict[str, Any], measure: Measure) -> str:
-    return f"Move {measure.small(n['distance_m'])} away"
-
-
-REMEDIES: dict[str, Callable[[dict[str, Any], Measure], str]] = {"shift": _shift}
-
-
-def remedy_text(
-    remedy: Remedy, finding: Finding, garden: Garden, layout_id: str, catalogue: Catalogue,
-    measure: Measure | None = None,
-) -> str:  # fmt: skip
-    """What a remedy will change, exactly."""
-    return REMEDIES[remedy.code](dict(remedy.numbers), measure or Measure())

@@ -1,0 +1,1 @@
+"""Proposed edits: the planner searches with the fit engine and never decides for the grower."""

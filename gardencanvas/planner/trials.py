@@ -1,0 +1,44 @@
+"""Trials of remedies on the real engine: first among the finding's plantings, then in the whole garden."""
+
+from gardencanvas.fit.checker import Checker
+from gardencanvas.fit.report import Remedy
+from gardencanvas.garden.errors import Refusal
+from gardencanvas.planner.applying import apply
+from gardencanvas.planner.case import Case
+from gardencanvas.planner.outcome import mends, with_cost
+
+
+class Trials:
+    """Counts what it costs: a trial among few plantings is quick, one in the whole garden is not."""
+
+    def __init__(self, case: Case, checker: Checker) -> None:
+        self._case = case
+        self._checker = checker
+        self._few = case.alone()
+        self._own = Checker(case.catalogue)
+        self._before = self._own.update(self._few, case.layout.id)
+        self.light = 0
+        self.full = 0
+
+    def promises(self, remedy: Remedy) -> bool:
+        """Whether the finding would be gone if there were only its own plantings."""
+        layout_id = self._case.layout.id
+        self.light += 1
+        try:
+            trial = apply(self._few, layout_id, remedy)
+        except Refusal:
+            return False
+        return mends(self._case.finding, self._before, self._own.update(trial, layout_id))
+
+    def mends(self, remedy: Remedy) -> Remedy | None:
+        """The remedy, with its cost, if it holds in the whole garden and worsens nothing."""
+        case = self._case
+        self.full += 1
+        try:
+            trial = apply(case.garden, case.layout.id, remedy)
+        except Refusal:
+            return None
+        after = self._checker.update(trial, case.layout.id)
+        if not mends(case.finding, case.report, after):
+            return None
+        return with_cost(remedy, case.report, after)
