@@ -8,20 +8,14 @@ from PySide6.QtWidgets import QApplication, QMessageBox
 from gardencanvas.app import filing, settings
 from gardencanvas.app.session import Session
 from gardencanvas.app.start import demo_garden, new_garden
-from gardencanvas.app.window import MainWindow
 from gardencanvas.files import CannotWrite, open_garden
 from gardencanvas.garden import edits
 from tests.garden.makers import bed
 
 
 @pytest.fixture
-def window(qtbot):
-    main = MainWindow(Session(new_garden(2027)))
-    qtbot.addWidget(main, before_close_func=lambda w: w.session.undo_stack.setClean())
-    main.resize(1440, 900)
-    main.show()
-    qtbot.waitExposed(main)
-    return main
+def window(open_window):
+    return open_window(Session(new_garden(2027)))
 
 
 @pytest.fixture
@@ -173,10 +167,8 @@ def test_undo_names_what_it_undoes(with_bed, qtbot):
     assert with_bed.actions_.all["undo"].isEnabled()
 
 
-def test_outline_and_canvas_share_one_selection(qtbot):
-    main = MainWindow(Session(demo_garden()))
-    qtbot.addWidget(main)
-    main.show()
+def test_outline_and_canvas_share_one_selection(open_window):
+    main = open_window(Session(demo_garden()))
     main.session.select(["p-leek"])
     rows = main.outline.tree.selectionModel().selectedRows(0)
     assert [r.data(Qt.ItemDataRole.UserRole) for r in rows] == ["p-leek"]
@@ -184,10 +176,8 @@ def test_outline_and_canvas_share_one_selection(qtbot):
     assert main.session.selection == frozenset()
 
 
-def test_exact_numbers_in_the_inspector_make_one_undo_step(qtbot):
-    main = MainWindow(Session(demo_garden()))
-    qtbot.addWidget(main, before_close_func=lambda w: w.session.undo_stack.setClean())
-    main.show()
+def test_exact_numbers_in_the_inspector_make_one_undo_step(open_window, qtbot):
+    main = open_window(Session(demo_garden()))
     main.session.select(["p-leek"])
     main.inspector.refresh()
     field = main.inspector.planting.exact.lengths["spacing_m"]
@@ -202,13 +192,11 @@ def test_exact_numbers_in_the_inspector_make_one_undo_step(qtbot):
     assert main.session.layout.by_id["p-leek"].pattern.spacing_m == pytest.approx(0.15)
 
 
-def test_names_are_shown_as_the_characters_they_are(qtbot):
+def test_names_are_shown_as_the_characters_they_are(open_window):
     garden = demo_garden()
     name = '<img src="x"> <b>Rows</b>'
     session = Session(edits.change(garden, garden.layouts[0].id, "bed-1", name=name))
-    main = MainWindow(session)
-    qtbot.addWidget(main)
-    main.show()
+    main = open_window(session)
     session.select(["bed-1"])
     main.inspector.refresh()
     assert main.inspector.bed.name.text() == name
