@@ -1,5 +1,6 @@
 """How large a planting stands on a date, for the plan: computed once per planting value."""
 
+from bisect import bisect_left
 from dataclasses import dataclass
 from datetime import date
 from typing import Literal
@@ -16,6 +17,8 @@ from gardencanvas.garden.planting import Planting
 from gardencanvas.season.course import Course, Growing
 from gardencanvas.season.growth import follow
 
+_SEEDLING_M = 0.02  # drawn no smaller, so that it can be seen
+
 Stage = Literal["coming", "standing", "gone"]
 
 
@@ -30,18 +33,28 @@ class OnDate:
 
 
 class Growth:
-    """One planting's form and its curve through the season."""
+    """One planting's form and its curve through the season.
+
+    The curve is kept as plain lists: with hundreds of plantings asked one by one, that is quickest.
+    """
 
     def __init__(self, planting: Planting, crop: Crop | None, course: Course | None, row: int = 0) -> None:
         self.planting = planting
         self.crop = crop
-        self._course = course
-        self._row = row
         spread = crop.spread_m.mid if crop is not None and crop.spread_m is not None else 0.3
         self.full_radius_m = spread / 2
+        self._followed = course is not None
         if course is not None:
-            self._middle = (course.weeks.starts + 3).astype(np.int64)
-            self.full_radius_m = max(float(course.radius_m[row].max()), 0.02)
+            there = course.present[row]
+            self._in_bed, self._out, self._ripe = (
+                day[row].astype(object).toordinal()
+                for day in (course.in_bed, course.out, course.harvest_first)
+            )
+            first = course.weeks.first.toordinal() + 3  # sizes are those in the middle of a week
+            self._days = [first + 7 * int(week) for week in np.flatnonzero(there)]
+            self._radii = course.radius_m[row][there].tolist()
+            self._heights = course.height_m[row][there].tolist()
+            self.full_radius_m = max(float(course.radius_m[row].max()), _SEEDLING_M)
 
     @property
     def habit(self) -> Habit:
@@ -55,23 +68,28 @@ class Growth:
 
     def on(self, day: date) -> OnDate:
         """Stage and size on a day, interpolated between the middles of weeks."""
-        course = self._course
-        if course is None:
-            standing = day >= self.planting.start.on
-            return OnDate("standing" if standing else "coming", self.full_radius_m, 0.2, ripe=False)
-        now, row = np.datetime64(day, "D"), self._row
-        if now < course.in_bed[row]:
-            return OnDate("coming", 0.0, 0.0, ripe=False)
-        if now > course.out[row]:
-            return OnDate("gone", 0.0, 0.0, ripe=False)
-        there = course.present[row]
-        at = now.astype(np.int64)
-        if not there.any():
-            return OnDate("standing", self.full_radius_m * 0.2, 0.02, ripe=False)
-        radius = np.interp(at, self._middle[there], course.radius_m[row][there])
-        height = np.interp(at, self._middle[there], course.height_m[row][there])
-        return OnDate(
-            "standing", max(float(radius), 0.01), float(height), bool(now >= course.harvest_first[row])
+        if not self._followed:
+            stage: Stage = "standing" if day >= self.planting.start.on else "coming"
+            return OnDate(stage, self.full_radius_m, _SEEDLING_M, ripe=False)
+        now = day.toordinal()
+        if now < self._in_bed or now > self._out:
+            return OnDate("coming" if now < self._in_bed else "gone", 0.0, 0.0, ripe=False)
+        if not self._days:  # it stands for less than a week
+            return OnDate("standing", _SEEDLING_M, _SEEDLING_M, ripe=False)
+        radius, height = self._between(now)
+        return OnDate("standing", max(radius, _SEEDLING_M / 2), height, ripe=now >= self._ripe)
+
+    def _between(self, now: int) -> tuple[float, float]:
+        """Radius and height on a day; before the first and after the last week as in these."""
+        after = bisect_left(self._days, now)
+        if after == 0 or after == len(self._days):
+            at = min(after, len(self._days) - 1)
+            return self._radii[at], self._heights[at]
+        before = after - 1
+        share = (now - self._days[before]) / (self._days[after] - self._days[before])
+        return (
+            self._radii[before] + share * (self._radii[after] - self._radii[before]),
+            self._heights[before] + share * (self._heights[after] - self._heights[before]),
         )
 
 

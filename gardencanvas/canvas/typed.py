@@ -5,27 +5,34 @@ import re
 from gardencanvas.words.plain import Units
 
 _FOOT, _INCH = 0.3048, 0.0254  # exact, by definition (international yard and pound agreement, 1959)
-_IN_METRES = {
-    "m": 1.0, "cm": 0.01, "mm": 0.001,
-    "ft": _FOOT, "'": _FOOT, "′": _FOOT, "in": _INCH, '"': _INCH, "″": _INCH,
-}  # fmt: skip
-_ONE = re.compile(r"(\d+(?:[.,]\d*)?|[.,]\d+)\s*(mm|cm|m|ft|in|'|′|\"|″)?")
+_METRIC = {"m": 1.0, "cm": 0.01, "mm": 0.001}
+_NUMBER = r"(\d+(?:[.,]\d*)?|[.,]\d+)"
+_BARE = re.compile(_NUMBER)
+_IN_METRES = re.compile(_NUMBER + r"\s*(mm|cm|m)")
+_IN_INCHES = re.compile(_NUMBER + r"\s*(?:in|\"|″)")
+_IN_FEET = re.compile(_NUMBER + r"\s*(?:ft|'|′)\s*(?:" + _NUMBER + r"\s*(?:in|\"|″)?)?")
 ALLOWED = set("0123456789.,xX×* mcftin'\"′″")
+_MOST_M = 1000.0
 
 
 def length_m(text: str, units: Units) -> float | None:
     """One length in metres; a bare number means metres, or feet. None where it is not one."""
-    rest, total, bare = text.strip(), 0.0, units == "imperial"
-    if not rest:
+    text = text.strip()
+    if _BARE.fullmatch(text):
+        metres = _number(text) * (_FOOT if units == "imperial" else 1.0)
+    elif found := _IN_METRES.fullmatch(text):
+        metres = _number(found[1]) * _METRIC[found[2]]
+    elif found := _IN_INCHES.fullmatch(text):
+        metres = _number(found[1]) * _INCH
+    elif found := _IN_FEET.fullmatch(text):
+        metres = _number(found[1]) * _FOOT + (_number(found[2]) if found[2] else 0.0) * _INCH
+    else:
         return None
-    while rest:
-        found = _ONE.match(rest)
-        if found is None:
-            return None
-        unit = found[2] or ("ft" if bare else "m")
-        total += float(found[1].replace(",", ".")) * _IN_METRES[unit]
-        rest = rest[found.end() :].strip()
-    return total if 0 < total <= 1000 else None
+    return metres if 0 < metres <= _MOST_M else None
+
+
+def _number(text: str) -> float:
+    return float(text.replace(",", "."))
 
 
 def sides_m(text: str, units: Units) -> tuple[float | None, float | None]:

@@ -65,6 +65,13 @@ def _clamped(value: float, low: float, high: float) -> float:
     return (low + high) / 2 if low > high else min(max(value, low), high)
 
 
+def _length(count: int, spacing_m: float) -> float:
+    """The length of a row of ``count`` plants, as few digits as still hold them."""
+    length = count * spacing_m
+    short = round(length, _FINE)
+    return short if how_many(short, spacing_m) == count else length
+
+
 def _runs(ground: BaseGeometry, v: float) -> list[tuple[float, float]]:
     """Stretches of ground along the line at ``v``."""
     u0, _, u1, _ = ground.bounds
@@ -93,12 +100,12 @@ def row_in(bed: Bed, point: Point, in_row_m: float, between_m: float, step_m: fl
     count = how_many(end - begin, in_row_m) if end > begin else 0
     if count < 1:
         return None
-    length = count * in_row_m
+    length = _length(count, in_row_m)
     origin = frame.plan(begin + (end - begin - length) / 2, v - between_m / 2)
     return Rows(
         origin=origin,
         angle_deg=frame.angle_deg,
-        length_m=round(length, _FINE),
+        length_m=length,
         spacing_m=in_row_m,
         row_spacing_m=between_m,
     )
@@ -154,9 +161,9 @@ def spot_in(bed: Bed, point: Point, spacing_m: float, step_m: float = 0.05) -> S
 def row_outside(point: Point, in_row_m: float, between_m: float) -> Rows:
     """A short row on bare plan, its middle at the point."""
     count = max(how_many(ROW_M, in_row_m), 1)
-    length = count * in_row_m
+    length = _length(count, in_row_m)
     origin = round(point[0] - length / 2, _FINE), round(point[1] - between_m / 2, _FINE)
-    return Rows(origin=origin, length_m=round(length, _FINE), spacing_m=in_row_m, row_spacing_m=between_m)
+    return Rows(origin=origin, length_m=length, spacing_m=in_row_m, row_spacing_m=between_m)
 
 
 def block_outside(point: Point, spacing_m: float) -> Block:

@@ -21,7 +21,7 @@ from gardencanvas.crops.model import Habit
 
 LARGEST = 300  # device pixels of radius; beyond it the stamp is stretched
 _BUDGET = 96_000_000  # bytes of pixmaps kept
-_FRAME_S = 0.004  # of a frame's 16.7 ms
+_FRAME_S = 0.003  # of a frame's 16.7 ms
 _TURNED_PX, _OWN = 11.0, 2  # larger plants: two are drawn, the rest are these two turned
 _SCALES = (1.0, 0.95, 1.0, 0.92, 0.98, 0.94)  # plants of one row differ a little in size
 
