@@ -6,6 +6,7 @@ its answer depends on values alone, so that it equals a fresh ``check``.
 
 from collections import OrderedDict
 from collections.abc import Sequence
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -19,7 +20,7 @@ from gardencanvas.fit.pairing import Pairing, pairing
 from gardencanvas.fit.planting_fit import Opinion, opinion
 from gardencanvas.fit.report import Finding, FitReport
 from gardencanvas.fit.same import differing, same_items
-from gardencanvas.fit.shading import lit
+from gardencanvas.fit.shading import Lit, lit
 from gardencanvas.fit.spacing import spacing
 from gardencanvas.fit.standing import Standing
 from gardencanvas.fit.stands import Stand
@@ -87,6 +88,13 @@ class Checker:
         return own[1]
 
 
+class _Shade(NamedTuple):
+    """Light of a stand, with all that it came from."""
+
+    causes: tuple[object, ...]
+    lit: Lit
+
+
 class _State:
     """What is known of one layout since the last report."""
 
@@ -100,6 +108,7 @@ class _State:
         self._skies: dict[str, tuple[Floats, ...]] = {}
         self._opinions: dict[str, Opinion] = {}
         self._outside: dict[str, tuple[Judged, ...]] = {}
+        self._lights: dict[str, tuple[_Shade, ...]] = {}
         self._beds: tuple[Bed, ...] = ()
         self._fixtures: tuple[Fixture, ...] = ()
         self._site: Site | None = None
@@ -129,6 +138,7 @@ class _State:
             self._opinions.pop(planting, None)
             self._skies.pop(planting, None)
             self._outside.pop(planting, None)
+            self._lights.pop(planting, None)
         return met
 
     def _meet(self, changed: Sequence[str]) -> set[str]:
@@ -149,7 +159,9 @@ class _State:
         same_sky = same_items(garden.fixtures, self._fixtures) and garden.site is self._site
         lit_anew = changed if same_sky else every
         beds = differing(layout.beds, self._beds)
-        laid_anew = [p for p in every if p in new or any(near(s, beds) for s in self._stands[p])]
+        laid_anew = (
+            [p for p in every if p in new or any(near(s, beds) for s in self._stands[p])] if beds else changed
+        )
         self._fixtures, self._beds, self._site = garden.fixtures, layout.beds, garden.site
         if garden.fixtures:
             for planting in lit_anew:
@@ -171,19 +183,37 @@ class _State:
         own = [*self._outside[planting]]
         light = np.ones(stands[0].planting.pattern.count)
         skies = self._skies.get(planting)
+        kept = self._lights.get(planting, ())
+        self._lights[planting] = ()
         for number, stand in enumerate(stands):
             close = spacing(stand)
             own += [close] if close is not None else []
-            meetings = [m for p in pairings for m in p.meetings if stand is m.a or stand is m.b]
-            besides = [b for p in pairings for b in p.besides if stand is b.low]
-            shade = lit(stand, meetings, besides, self._vault, skies[number] if skies else None)
-            light[stand.index] = shade.light
-            own += shade.judged
+            old = kept[number] if kept else None
+            shade = self._lit(stand, pairings, skies[number] if skies else None, old)
+            self._lights[planting] += (shade,)
+            light[stand.index] = shade.lit.light
+            own += shade.lit.judged
         paired = [j for p in pairings for j in p.judged]
         mine = [j for j in paired if j.finding.plantings[0] == planting]
         sharing = [some for p in pairings for name, some in p.sharing if name == planting]
         spare = [d for j in mine if (d := days_to_spare(j)) is not None]
         return opinion(stands, light, [*own, *mine], sharing, min(spare, default=None))
+
+    def _lit(
+        self, stand: Stand, pairings: Sequence[Pairing], sky: Floats | None, old: _Shade | None
+    ) -> _Shade:
+        """Light of a stand, kept as long as the same stands take it."""
+        meetings = [
+            m
+            for p in pairings
+            for m in p.meetings
+            if (stand is m.a or stand is m.b) and m.side(stand).overhung
+        ]
+        besides = [b for p in pairings for b in p.besides if stand is b.low]
+        causes = (stand, sky, *meetings, *besides)
+        if old is not None and same_items(old.causes, causes):
+            return old
+        return _Shade(causes, lit(stand, meetings, besides, self._vault, sky))
 
     def _findings(self) -> tuple[Finding, ...]:
         findings = [f for p in self._stands for f in self._opinions[p].findings]

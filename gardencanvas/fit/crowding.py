@@ -27,11 +27,12 @@ def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
     if sufferer.crop.harvest is Harvest.SINGLE:  # grown by its first harvest, and only waiting after it
         ready = sufferer.weeks.index(sufferer.times.harvest_first) - meeting.begin
         together = together & (meeting.starts <= ready)
-    if not together.any() or float(side.crowded[:, together].max()) < CROWDED:
+    rows = np.flatnonzero(((side.crowded >= CROWDED) & together).any(axis=1))
+    if len(rows) == 0:
         return None
     spare = sufferer.spare
     size = spare.size_of_week[meeting.begin + meeting.starts]
-    excess = (side.crowded - spare.share[side.stations][:, size]) * together
+    excess = (side.crowded[rows] - spare.share[side.stations[rows]][:, size]) * together
     days = 7 * meeting.lengths
     crowded_days: Ints = (excess >= CROWDED) @ days
     choked_days: Ints = (excess >= CHOKED) @ days
@@ -42,7 +43,7 @@ def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
     bad = np.flatnonzero(marks)
     if len(bad) == 0:
         return None
-    return _judged(meeting, sufferer, other, bad, marks[bad], excess[bad], crowded_days[bad])
+    return _judged(meeting, sufferer, other, rows[bad], marks[bad], excess[bad], crowded_days[bad])
 
 
 def _judged(

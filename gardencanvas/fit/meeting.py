@@ -26,6 +26,7 @@ class Side:
     covered: Floats  # share of the footprint that lies under or in the other's, summed over its plants
     crowded: Floats  # the same, weighted by how alike the heights are
     passed: Floats  # logarithm of the share of light that the other's taller canopy lets through
+    overhung: bool  # whether the other's canopy takes any light at all
     nearest_m: Floats  # (touched stations,): distance of each one's nearest neighbour
 
 
@@ -44,14 +45,10 @@ class Meeting:
     end: int
     spell: Ints
     starts: Ints
+    lengths: Ints  # (spells,): weeks of each
     together: Bools  # (spells,): both stand in the bed
     of_a: Side
     of_b: Side
-
-    @property
-    def lengths(self) -> Ints:
-        """Weeks of each spell."""
-        return np.diff(self.starts, append=self.end - self.begin)
 
     def side(self, stand: Stand) -> Side:
         """What that stand bears."""
@@ -74,8 +71,9 @@ def meet(a: Stand, b: Stand) -> Meeting | None:
         return None
     starts, spell = _spells(one, two)
     one, two = one[:, starts], two[:, starts]
+    lengths = np.append(starts[1:], end - begin) - starts
     return Meeting(
-        a, b, begin, end, spell, starts,
+        a, b, begin, end, spell, starts, lengths,
         (one[IN_BED] > 0) & (two[IN_BED] > 0),
         *_sides(pairs, one, two),
     )  # fmt: skip
@@ -142,6 +140,7 @@ def _sides(pairs: Pairs, one: Floats, two: Floats) -> tuple[Side, Side]:
                     _summed(cell, share, size, spells),
                     _summed(cell, share * alike[spell], size, spells),
                     _summed(cell, light, size, spells),
+                    bool(light.any()),
                     _nearest(place, pairs.distance_m, len(touched)),
                 )
             )

@@ -50,18 +50,22 @@ def usual_load(radius_m: Floats, along_m: float, across_m: float) -> Floats:
 
 
 @lru_cache(maxsize=4096)
-def _own_load(pattern: Pattern, radii: tuple[float, ...]) -> Floats:
+def _spare(pattern: Pattern, along_m: float, across_m: float, radius_m: tuple[float, ...]) -> Spare:
+    radii, size_of_week = np.unique(np.array(radius_m), return_inverse=True)
+    usual = usual_load(radii, along_m, across_m)
+    return Spare(np.maximum(usual - _own_load(pattern, radii), 0.0), size_of_week)
+
+
+def _own_load(pattern: Pattern, r: Floats) -> Floats:
     """Share of each station's footprint that its own planting overlaps, shape (stations, radii)."""
     stations = pattern.stations
-    r = np.array(radii)
-    pairs = own_pairs(stations, 2.0 * max(radii))
+    pairs = own_pairs(stations, 2.0 * float(r.max(initial=0.0)))
     distances, which = np.unique(np.rint(pairs.distance_m * 1e4) / 1e4, return_inverse=True)
     some = np.maximum(r, 1e-6)
     share = lens_area(some, some, np.maximum(distances, 1e-6)[:, None]) / (np.pi * some * some)
     load = np.empty((len(stations), len(r)))
     for k in range(len(r)):
         load[:, k] = np.bincount(pairs.i, weights=share[which, k], minlength=len(stations))
-    load.setflags(write=False)
     return load
 
 
@@ -81,7 +85,4 @@ def spare_of(pattern: Pattern, ground: Ground, radius_m: Floats) -> Spare:
     radius_m
         Footprint radius through the weeks, shape (weeks,).
     """
-    radii, size_of_week = np.unique(radius_m, return_inverse=True)
-    usual = usual_load(radii, ground.along_m, ground.across_m)
-    own = _own_load(at_home(pattern), tuple(radii.tolist()))
-    return Spare(np.maximum(usual - own, 0.0), size_of_week)
+    return _spare(at_home(pattern), ground.along_m, ground.across_m, tuple(radius_m.tolist()))

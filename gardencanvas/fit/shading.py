@@ -56,7 +56,7 @@ def lit(
     Parameters
     ----------
     meetings, besides
-        Those of the stand, each ordered by the other stand's key.
+        Those in which the stand loses light, each ordered by the other stand's key.
     over
         The site's sky.
     sky
@@ -69,7 +69,6 @@ def lit(
     open_sky = None if sky is None else sky[:, _months(stand)]
     unshaded = np.ones(count) if open_sky is None else np.round(open_sky @ weight, 9)
     found = [_over(stand, m) for m in meetings] + [_beside(stand, b) for b in besides]
-    found = [f for f in found if float(f.passed.min(initial=0.0)) < 0.0]
     if not found:
         return Lit(unshaded, _by_fixtures(stand, unshaded, np.ones(count, dtype=bool)))
     total = np.zeros((count, weeks))
@@ -94,9 +93,9 @@ def _weight(stand: Stand, over: Vault) -> Floats:
 
 def overhung(stand: Stand, meeting: Meeting, over: Vault) -> bool:
     """Whether the other stand grows over this one and takes light worth a word."""
-    passed = _over(stand, meeting).passed
-    if passed.size == 0 or float(passed.min()) == 0.0:
+    if not meeting.side(stand).overhung:
         return False
+    passed = _over(stand, meeting).passed
     return float((-np.expm1(passed) @ _weight(stand, over)).max()) >= TAKEN_SHOWN
 
 

@@ -1,6 +1,7 @@
 """From plantings to stands: their crops, what helps them, and their course, remembered by identity."""
 
 from collections.abc import Sequence
+from datetime import date
 from typing import NamedTuple
 
 from gardencanvas.crops.catalogue import Catalogue
@@ -9,10 +10,12 @@ from gardencanvas.fit.aids import supported, warmed
 from gardencanvas.fit.same import same_items
 from gardencanvas.fit.stands import Stand, grid, stand_of
 from gardencanvas.garden.garden import Layout
-from gardencanvas.garden.planting import Planting
+from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.garden.site import Site
-from gardencanvas.season.course import Growing
+from gardencanvas.season.course import Course, Growing
 from gardencanvas.season.growth import follow
+
+COURSES_KEPT = 5000
 
 
 class _Kept(NamedTuple):
@@ -36,6 +39,7 @@ class Standing:
         self._weeks = grid(layout.season)
         self._kept: dict[str, _Kept] = {}
         self._aids: tuple[object, ...] = ()
+        self._courses: dict[_Key, tuple[Growing, Course, int]] = {}  # the crop is held, and so its identity
 
     def serves(self, site: Site, layout: Layout) -> bool:
         """Whether these stands may be kept for a layout as it is now."""
@@ -76,16 +80,35 @@ class Standing:
         )
 
     def _followed(self, todo: Sequence[tuple[Planting, tuple[Growing, ...]]]) -> dict[str, _Kept]:
-        every = [g for _, growing in todo for g in growing]
-        course = follow(self._site, every, self._weeks)
-        made, row = {}, 0
-        for planting, growing in todo:
-            stands = []
-            for number, each in enumerate(growing):
-                stands.append(stand_of(planting, number, each.crop, course, row, self._season))
-                row += 1
-            made[planting.id] = _Kept(growing, tuple(stands))
-        return made
+        self._follow([g for _, growing in todo for g in growing])
+        return {
+            planting.id: _Kept(
+                growing,
+                tuple(
+                    stand_of(planting, number, each.crop, *self._courses[_key(each)][1:], self._season)
+                    for number, each in enumerate(growing)
+                ),
+            )
+            for planting, growing in todo
+        }
+
+    def _follow(self, every: Sequence[Growing]) -> None:
+        """See to it that the courses of all these are known."""
+        if len(self._courses) > COURSES_KEPT:
+            self._courses.clear()
+        new = {key: g for g in every if (key := _key(g)) not in self._courses}
+        if new:
+            course = follow(self._site, list(new.values()), self._weeks)
+            for row, (key, growing) in enumerate(new.items()):
+                self._courses[key] = (growing, course, row)
+
+
+_Key = tuple[int, Start, date | None, bool, bool]
+
+
+def _key(growing: Growing) -> _Key:
+    """What decides a course: the crop by identity, since values of its size are slow to compare."""
+    return id(growing.crop), growing.start, growing.end, growing.supported, growing.warmed
 
 
 def _alike(one: tuple[Growing, ...], two: tuple[Growing, ...]) -> bool:
