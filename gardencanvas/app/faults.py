@@ -3,11 +3,9 @@
 import logging
 import sys
 import traceback
-from logging.handlers import RotatingFileHandler
 from pathlib import Path
 from types import TracebackType
 
-from platformdirs import user_log_path
 from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QMessageBox, QWidget
 
@@ -16,6 +14,10 @@ LOG = logging.getLogger("gardencanvas")
 
 def start_log() -> Path | None:
     """Log to the platform's log folder, three files of 256 kB; None where it cannot be written."""
+    from logging.handlers import RotatingFileHandler  # 40 ms, spent after the window is up
+
+    from platformdirs import user_log_path
+
     try:
         folder = user_log_path("gardencanvas", appauthor=False, ensure_exists=True)
         handler = RotatingFileHandler(

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
 from gardencanvas.app import settings
 from gardencanvas.app.session import Session
-from gardencanvas.canvas.picture import write_picture
 from gardencanvas.files import SUFFIX, CannotWrite, FileRefused, open_garden
 
 FILTER = f"Garden Canvas (*{SUFFIX})"
@@ -86,6 +85,8 @@ class Filing(QObject):
         name, _ = QFileDialog.getSaveFileName(self._window, self.tr("Save a picture"), suggested, kinds)
         if not name:
             return
+        from gardencanvas.canvas.picture import write_picture  # not needed to start
+
         path = Path(name) if Path(name).suffix.lower() in {".png", ".svg"} else Path(name + ".png")
         try:
             write_picture(session.garden, session.layout_id, path, session.on)

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication
+from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication
 
@@ -66,7 +66,6 @@ def new_garden(year: int | None = None) -> Garden:
 def run_window(argv: Sequence[str]) -> int:
     """Open the window and run until it is closed; the exit code."""
     app = application()
-    faults.start_log()
     try:
         session = _session(list(argv))
     except FileRefused as error:
@@ -76,6 +75,7 @@ def run_window(argv: Sequence[str]) -> int:
     faults.Faults(window).install()
     window.show()
     window.view.fit()
+    QTimer.singleShot(0, faults.start_log)
     return app.exec()
 
 
