@@ -125,12 +125,14 @@ SENTENCES: dict[str, Callable[[_Told], str]] = {
 
 
 def _names(finding: Finding, garden: Garden, layout_id: str, catalogue: Catalogue) -> tuple[str, ...]:
-    plantings = garden.layout(layout_id).by_id
+    items = garden.layout(layout_id).by_id
     names = []
     for planting_id in finding.plantings:
-        planting = plantings.get(planting_id)
-        known = isinstance(planting, Planting)
-        names.append(crop_name(catalogue, planting.crop, planting.variety) if known else planting_id)
+        item = items.get(planting_id)
+        if isinstance(item, Planting):
+            names.append(crop_name(catalogue, item.crop, item.variety))
+        else:
+            names.append(planting_id)
     return tuple(names)
 
 
