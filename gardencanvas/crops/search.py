@@ -109,6 +109,8 @@ class _Index:
             found = self._as_typed(word) or self._slipped(word)
             if ranks is not None:
                 found = {at: max(rank, ranks[at]) for at, rank in found.items() if at in ranks}
+            if not found:
+                return {}
             ranks = found
         return ranks or {}
 
