@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QObject, Qt
+from PySide6.QtCore import QObject, QPoint, Qt
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QApplication, QInputDialog, QMenu, QMessageBox
 
@@ -41,6 +41,7 @@ class Actions(QObject):
         self._plan()
         self._season()
         self._help()
+        self._window.view.context_menu.connect(self.show_menu)
         self._session.selection_changed.connect(self._enable)
         self._session.undo_stack.indexChanged.connect(self._enable)
         self._enable()
@@ -215,6 +216,17 @@ class Actions(QObject):
             action = self.all[name]
             action.setEnabled(some)
             action.setToolTip("" if some else self.tr("Select something first."))
+
+    def show_menu(self, place: QPoint, ids: frozenset[str]) -> None:
+        """The menu of what was clicked on the plan."""
+        if not ids <= self._session.selection:
+            self._session.select(ids)
+        menu = QMenu(self._window)
+        names = ("duplicate", "delete", "turn right", "turn left", "lock", "unlock", "fit selection")
+        for name in names if ids else ("select all", "tool bed", "fit"):
+            menu.addAction(self.all[name])
+        menu.exec(place)
+        menu.deleteLater()
 
     # File
 

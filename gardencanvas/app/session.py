@@ -8,6 +8,7 @@ from pathlib import Path
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QUndoCommand, QUndoStack
 
+from gardencanvas.app.shelf import Shelf, shelf
 from gardencanvas.canvas.desk import Desk
 from gardencanvas.crops.catalogue import Catalogue, catalogue
 from gardencanvas.files import open_garden, save_garden
@@ -15,6 +16,7 @@ from gardencanvas.fit.aids import supported, warmed
 from gardencanvas.fit.checker import Checker
 from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Garden, Layout
+from gardencanvas.garden.own import adopted
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.site import Site
 from gardencanvas.season.course import Course, Growing
@@ -56,17 +58,26 @@ class Session(Desk):
     path_changed = Signal()
     pointed_at = Signal(object)  # a plan point to bring into view
     unsaved_changed = Signal(bool)
+    crops_changed = Signal()  # other crops or varieties are known
 
-    def __init__(self, garden: Garden, path: Path | None = None, parent: QObject | None = None) -> None:
+    def __init__(
+        self,
+        garden: Garden,
+        path: Path | None = None,
+        parent: QObject | None = None,
+        library: Shelf | None = None,
+    ) -> None:
         super().__init__(parent)
         self.garden = garden
+        self.library = library or shelf()
+        self.library.changed.connect(self._know_anew)
         self.path = path
         self.layout_id = garden.layouts[0].id
         self.selection: frozenset[str] = frozenset()
         self.on = default_date(garden.layouts[0])
         self.undo_stack = QUndoStack(self)
         self.undo_stack.cleanChanged.connect(self._clean_changed)
-        self._catalogue = catalogue().with_own(garden.crops, garden.varieties)
+        self._catalogue = self._known_with(garden)
         self._checker = Checker(self._catalogue)
         self._report: FitReport | None = None
         self._preview_report: FitReport | None = None
@@ -76,8 +87,17 @@ class Session(Desk):
 
     @property
     def catalogue(self) -> Catalogue:
-        """All crops known here, the garden's own included."""
+        """All crops known here, the library's and the garden's own included."""
         return self._catalogue
+
+    def _known_with(self, garden: Garden) -> Catalogue:
+        return self.library.over(catalogue()).with_own(garden.crops, garden.varieties)
+
+    def _know_anew(self) -> None:
+        self._catalogue = self._known_with(self.garden)
+        self._checker = Checker(self._catalogue)
+        self._report = None
+        self.crops_changed.emit()
 
     @property
     def report(self) -> FitReport:
@@ -133,8 +153,12 @@ class Session(Desk):
     # changing it
 
     def propose(self, after: Garden, text: str) -> bool:
-        """Commit an edit as one undo step named ``text``; False when nothing changed."""
+        """Commit an edit as one undo step named ``text``; False when nothing changed.
+
+        What it plants of the grower's library is taken into the garden with it, so that its file stands alone.
+        """
         self.preview(None)
+        after = adopted(self.garden, after, self._catalogue, catalogue())
         if after is self.garden or after == self.garden:
             return False
         self.undo_stack.push(_Step(self, self.garden, after, text))
@@ -154,12 +178,15 @@ class Session(Desk):
     def _put(self, garden: Garden) -> None:
         before, self.garden = self.garden, garden
         self._report = None
-        if garden.crops is not before.crops or garden.varieties is not before.varieties:
-            self._catalogue = catalogue().with_own(garden.crops, garden.varieties)
+        others = garden.crops is not before.crops or garden.varieties is not before.varieties
+        if others:
+            self._catalogue = self._known_with(garden)
             self._checker = Checker(self._catalogue)
         if all(x.id != self.layout_id for x in garden.layouts):
             self.show_layout(garden.layouts[0].id)
         present = {i for i in self.selection if garden.find(self.layout_id, i) is not None}
+        if others:
+            self.crops_changed.emit()
         self.changed.emit(before, garden)
         if present != self.selection:
             self.select(present)

@@ -46,7 +46,7 @@ def _crowded(t: _Told) -> str:
     when = span(t.finding.first, t.finding.last)
     share = percent(t.number("share"))
     return (
-        f"{t.who}: {t.others}, of the same height, takes {share} of its ground, {when}. They stand "
+        f"{t.others}, of the same height, takes {share} of the ground of {t.who}, {when}. They stand "
         f"{t.measure.small(t.number('distance_m'))} apart; usual is {t.measure.small(t.number('usual_m'))}."
     )
 

@@ -265,12 +265,14 @@ class GardenPage(_Page):
         area = sum(bed_ground(b).area for b in layout.beds)
         plants = sum(p.plants for p in layout.plantings)
         frost = garden.site.frost
+        none = self.tr("none yet")
         rows = [
-            (self.tr("Beds"), f"{len(layout.beds)}, {measure.area(area)}", ""),
-            (self.tr("Plantings"), f"{len(layout.plantings)}, {counted(plants, 'plant', 'plants')}", ""),
-            (self.tr("Crops"), str(len({p.crop for p in layout.plantings})), ""),
+            (self.tr("Beds"), f"{len(layout.beds)}, {measure.area(area)}" if layout.beds else none, ""),
         ]
         if layout.plantings:
+            sown = f"{len(layout.plantings)}, {counted(plants, 'plant', 'plants')}"
+            rows.append((self.tr("Plantings"), sown, ""))
+            rows.append((self.tr("Crops"), str(len({p.crop for p in layout.plantings})), ""))
             rows.append((self.tr("Verdicts"), verdict_counts(report, set(report.plantings)), ""))
         if frost.last is not None and frost.first is not None:
             days = f"{yearly(frost.last)} – {yearly(frost.first)}"
