@@ -155,7 +155,7 @@ class Session(Desk):
     def propose(self, after: Garden, text: str) -> bool:
         """Commit an edit as one undo step named ``text``; False when nothing changed.
 
-        What it plants of the grower's library is taken into the garden with it, so that its file stands alone.
+        What it plants of the grower's library is taken into the garden too, so that its file stands alone.
         """
         self.preview(None)
         after = adopted(self.garden, after, self._catalogue, catalogue())
