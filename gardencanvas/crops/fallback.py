@@ -97,14 +97,17 @@ def estimated(crop: Crop, start: str | None = None) -> tuple[str, ...]:
     Parameters
     ----------
     start
-        ``sown``, ``raised`` or ``set``: leave out what only concerns other ways of starting. None: all.
+        ``sown``, ``raised``, ``set`` or ``volunteer``: leave out what only concerns other ways of starting.
+        Days to the harvest of a way in which the crop is not usually started are reckoned from the usual way
+        (``season.traits``): they rest on a fallback too. None: all.
     """
     fields = [k for k, v in crop.quantities.items() if v.basis is Basis.FALLBACK]
     if start is None:
         return tuple(fields)
     own = "harvest_from_sowing_d" if start in ("sown", "volunteer") else "harvest_from_planting_d"
     besides = {*FIRST_HARVEST.values(), "nursery_d"} - {own, *(["nursery_d"] if start == "raised" else [])}
-    return tuple(f for f in fields if f not in besides)
+    reckoned = (own,) if getattr(crop, own) is None else ()
+    return (*(f for f in fields if f not in besides), *reckoned)
 
 
 class _Filling:

@@ -7,7 +7,8 @@ from functools import lru_cache
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.crops.model import Basis, Crop
+from gardencanvas.crops.fallback import estimated
+from gardencanvas.crops.model import Crop
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.report import Finding, PlantingFit, Verdict
 from gardencanvas.fit.stands import Stand
@@ -68,7 +69,7 @@ def opinion(
         harvest_last=max(s.times.harvest_last for s in stands),
         light=round(float(light.mean()), 9),
         days_to_spare=spare,
-        estimated=tuple(sorted({field for s in stands for field in _estimated(s.crop)})),
+        estimated=tuple(sorted({field for s in stands for field in _estimated(s)})),
         station_verdicts=marks,
     )
     return Opinion(fit, tuple(findings.values()))
@@ -103,13 +104,10 @@ class _Held:
         return id(self.crop)
 
 
-def _estimated(crop: Crop) -> tuple[str, ...]:
-    return _estimated_of(_Held(crop))
+def _estimated(stand: Stand) -> tuple[str, ...]:
+    return _estimated_of(_Held(stand.crop), stand.planting.start.kind)
 
 
 @lru_cache(maxsize=4096)
-def _estimated_of(held: _Held) -> tuple[str, ...]:
-    crop = held.crop
-    names = [name for name, value in crop.quantities.items() if value.basis is Basis.FALLBACK]
-    names += [name for name, value in crop.facts.items() if value.basis is Basis.FALLBACK]
-    return tuple(sorted(names))
+def _estimated_of(held: _Held, kind: str) -> tuple[str, ...]:
+    return estimated(held.crop, kind)
