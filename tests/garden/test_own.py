@@ -3,7 +3,7 @@
 import pytest
 
 from gardencanvas.crops.catalogue import catalogue
-from gardencanvas.crops.model import Basis, Crop, Quantity, Variety
+from gardencanvas.crops.model import Basis, Quantity, Variety
 from gardencanvas.files import garden_from_bytes, garden_to_bytes
 from gardencanvas.garden import edits
 from gardencanvas.garden.errors import Refusal
@@ -17,8 +17,7 @@ def figure(mid):
 
 
 def own_crop(crop_id="yard-leek"):
-    leek = catalogue().crop("leek")
-    return Crop.model_validate({**dict(leek), "id": crop_id, "name": "Yard leek"})
+    return edits.rebuilt(catalogue().crop("leek"), id=crop_id, name="Yard leek")
 
 
 def variety(variety_id="leek-short", crop="leek", **changes):

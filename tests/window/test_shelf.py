@@ -7,7 +7,7 @@ import pytest
 from gardencanvas.app.session import Session
 from gardencanvas.app.shelf import NotKept, Shelf
 from gardencanvas.crops.catalogue import catalogue
-from gardencanvas.crops.model import Basis, Crop, Quantity, Variety
+from gardencanvas.crops.model import Basis, Quantity, Variety
 from gardencanvas.crops.tin import SeedLot
 from gardencanvas.files import garden_from_bytes, garden_to_bytes
 from gardencanvas.garden import edits
@@ -25,7 +25,7 @@ def short_leek():
 
 
 def yard_leek():
-    return Crop.model_validate({**dict(catalogue().crop("leek")), "id": "yard-leek", "name": "Yard leek"})
+    return edits.rebuilt(catalogue().crop("leek"), id="yard-leek", name="Yard leek")
 
 
 def test_what_is_put_on_the_shelf_is_there_at_the_next_start(library, tmp_path):
