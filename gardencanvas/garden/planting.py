@@ -41,7 +41,7 @@ class Planting(Value):
     """One crop in one pattern with one start, and where the grower says so, one end.
 
     Several ``varieties`` repeat along the stations (A, B, A, B …). ``per_station`` seedlings raised
-    together make a clump.
+    together make a clump. Parts of one ``succession`` bear the same name of it.
     """
 
     id: Id
@@ -55,6 +55,7 @@ class Planting(Value):
     per_station: Annotated[int, Field(ge=1, le=20)] = 1
     note: Note = ""
     locked: bool = False
+    succession: Id | None = None
 
     @model_validator(mode="after")
     def _ends_after_start(self) -> Self:

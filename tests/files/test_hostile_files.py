@@ -62,6 +62,8 @@ HOSTILE = {
         "at most 20,000",
     ),
     "end before start": (_with(_set(*PLANTING, "end", "2020-01-01")), "after the start"),
+    "succession that is no id": (_with(_set(*PLANTING, "succession", "again & again")), "succession"),
+    "succession by number": (_with(_set(*PLANTING, "succession", 3)), "succession"),
     "date of nonsense": (_with(_set(*PLANTING, "start", "on", "the 5th")), "on"),
     "unknown crop": (_with(_set(*PLANTING, "crop", "triffid")), "triffid"),
     "text for a number": (_with(_set(*PLANTING, "pattern", "spacing_m", "0.3")), "spacing_m"),
@@ -88,6 +90,11 @@ def test_a_bad_file_is_refused_in_one_sentence(data, words):
 def test_a_newer_file_names_its_version():
     with pytest.raises(NewerFormat, match=r"newer Garden Canvas \(format 99"):
         garden_from_bytes(_with(_set("format", 99)), "g.gardencanvas")
+
+
+def test_a_file_from_before_successions_opens():
+    older = _with(lambda d: d["layouts"][0]["plantings"][0].pop("succession"))
+    assert garden_from_bytes(older, "g") == garden(row())
 
 
 def test_an_enormous_file_is_refused_before_it_is_read(tmp_path):
