@@ -53,7 +53,7 @@ def outside(stand: Stand, beds: Sequence[Bed]) -> Judged | None:
         return None
     marks = np.full(len(out), Verdict.STRAINS, dtype=np.uint8)
     finding = finding_of(
-        Kind.OUTSIDE, Code.ON_BARE_PLAN, stand, (), out, marks, (stand.times.in_bed, stand.times.out),
+        Kind.OUTSIDE, Code.ON_BARE_PLAN, stand, (), out, marks, stand.span,
         {"stations": len(out), "of": len(stand.index)},
     )  # fmt: skip
     return Judged(finding, marks)

@@ -163,7 +163,7 @@ def _by_fixtures(stand: Stand, unshaded: Floats, asked: NDArray[np.bool_]) -> tu
         return ()
     worst = worst_of(marks[bad], -unshaded[bad])
     finding = finding_of(
-        Kind.SHADING, Code.FIXTURES, stand, (), bad, marks[bad], (stand.times.in_bed, stand.times.out),
+        Kind.SHADING, Code.FIXTURES, stand, (), bad, marks[bad], stand.span,
         _numbers(stand, float(unshaded[bad[worst]]), len(bad)),
         source=light_source(stand.crop), worst=worst,
     )  # fmt: skip
@@ -185,13 +185,15 @@ def _judge(
 ) -> tuple[Judged, ...]:  # fmt: skip
     """Who is to blame for each station that has too little, and who merely takes some."""
     marks = _marks(stand, light)
+    worsened = marks > _marks(stand, unshaded)  # by neighbours, and not by fixtures alone
     most = np.zeros(len(light))
     for cause in causes:
         most[cause.stations] = np.maximum(most[cause.stations], cause.gain)
     judged = list(_by_fixtures(stand, unshaded, np.ones(len(light), dtype=bool)))
     for cause in causes:
         gain = cause.gain
-        blamed = (gain >= TAKEN_BLAMED) | ((gain >= most[cause.stations]) & (gain > 0.0))
+        chief = (gain >= most[cause.stations]) & (gain > 0.0) & worsened[cause.stations]
+        blamed = (gain >= TAKEN_BLAMED) | chief
         own = np.where(blamed, marks[cause.stations], Verdict.CLEAR)
         own = np.maximum(own, np.where(gain >= TAKEN_SHOWN, Verdict.SHARES, Verdict.CLEAR)).astype(np.uint8)
         named = np.flatnonzero(own)

@@ -80,7 +80,7 @@ def _judged(stand: Stand, stations: Ints, verdict: Verdict, distance: float, den
     }
     quantity = stand.crop.in_row_m if stand.planting.per_station == 1 else stand.crop.clump_spacing_m
     finding = finding_of(
-        Kind.CROWDING, Code.TOO_CLOSE, stand, (), stations, marks, (stand.times.in_bed, stand.times.out),
+        Kind.CROWDING, Code.TOO_CLOSE, stand, (), stations, marks, stand.span,
         numbers, source=quantity.source if quantity else "common-practice",
     )  # fmt: skip
     return Judged(finding, marks)

@@ -113,6 +113,13 @@ class Stand:
         until = self.times.harvest_first if once else self.times.harvest_last
         return max((until - self.times.in_bed).days, 1)
 
+    @property
+    def span(self) -> tuple[date, date]:
+        """First and last day in the bed, of those the grid covers and the season asks about."""
+        if self.end == self.begin:
+            return self.times.in_bed, self.times.out
+        return self.first_day(self.begin), self.last_day(self.end - 1)
+
     def first_day(self, week: int) -> date:
         """First day of a week of the grid that the stand can claim."""
         return max(self.weeks.first + timedelta(weeks=week), self.times.in_bed)
