@@ -12,6 +12,7 @@ from zlib import crc32
 
 from PySide6.QtGui import QColor
 
+from gardencanvas.crops.model import Crop, Group, Habit
 from gardencanvas.fit.report import Verdict
 
 
@@ -113,8 +114,8 @@ DARK = Palette(
     path="#2A302B",
     path_edge="#454D46",
     shadow="#000000",
-    wall="#8A7767",
-    timber="#8C7A61",
+    wall="#6F6156",
+    timber="#74664F",
     hedge="#5C7350",
     crown="#5F7A57",
     support="#B79C74",
@@ -169,7 +170,7 @@ _FAMILIES: dict[str, tuple[str, str]] = {
     "Cucurbitaceae": ("#83963F", "#E3A52F"),
     "Fabaceae": ("#57904F", "#E7E0EF"),
     "Grossulariaceae": ("#5F7D4A", "#8E2F45"),
-    "Lamiaceae": ("#7F8FA0", "#9483BE"),
+    "Lamiaceae": ("#86A08C", "#8F7DC0"),
     "Linaceae": ("#8FA88A", "#7B9BD2"),
     "Malvaceae": ("#8A9C6C", "#C58BAE"),
     "Montiaceae": ("#8EB06A", "#F2EDE4"),
@@ -182,6 +183,47 @@ _FAMILIES: dict[str, tuple[str, str]] = {
     "Solanaceae": ("#3F7353", "#C8452F"),
     "Tropaeolaceae": ("#84A866", "#D9772B"),
 }
+# Crops that look otherwise than their family: leaf, accent; None keeps the family's.
+_CROPS: dict[str, tuple[str | None, str | None]] = {
+    "agretti": ("#6FA06A", None),
+    "aubergine": (None, "#4B2E5A"),
+    "blackberry": (None, "#33263F"),
+    "blackcurrant": (None, "#33263F"),
+    "blueberry": (None, "#4A5A9A"),
+    "butternut": (None, "#DDBB86"),
+    "cape-gooseberry": (None, "#E3A23A"),
+    "cauliflower": (None, "#F2EEDD"),
+    "chard": ("#4E8A4C", "#C4405E"),
+    "courgette": (None, "#4F7F3A"),
+    "cranberry": (None, "#B0293B"),
+    "cucumber": (None, "#4E7A3A"),
+    "gherkin": (None, "#5F8A3E"),
+    "good-king-henry": ("#6B9450", None),
+    "gooseberry": (None, "#A8BB62"),
+    "grape": (None, "#5B3A6B"),
+    "jostaberry": (None, "#3A2740"),
+    "lavender": (None, "#8A6CC0"),
+    "lingonberry": (None, "#B0293B"),
+    "loganberry": (None, "#8E2A45"),
+    "melon": (None, "#D9C27A"),
+    "okra": (None, "#7E9B4E"),
+    "perpetual-spinach": ("#5B8F4C", None),
+    "pumpkin": (None, "#E0812B"),
+    "quinoa": ("#8FA25A", "#C98A4A"),
+    "radicchio": ("#8A4254", None),
+    "red-cabbage": ("#7A5E86", None),
+    "redcurrant": (None, "#C3263A"),
+    "romanesco": (None, "#B9C94E"),
+    "spinach": ("#4F8747", None),
+    "sweetcorn": ("#8FA548", "#E6C85A"),
+    "tomatillo": (None, "#A9B85A"),
+    "tree-spinach": ("#7F9A6B", "#B0488A"),
+    "watermelon": (None, "#3F6B3A"),
+    "whitecurrant": (None, "#EFE6C0"),
+    "winter-squash": (None, "#D9963A"),
+}
+_CURDS = {"cauliflower", "romanesco"}
+_SHOWING = {Group.FRUITING, Group.LEGUME, Group.SOFT_FRUIT, Group.FLOWER, Group.HERB}
 _OTHERS = ("#7C9A5B", "#5F8A6A", "#94A65A", "#6E8F7E", "#8C9455")
 
 
@@ -199,6 +241,8 @@ def tint_of(family: str, crop_id: str, dark: bool) -> Tint:
     """The crop's tint: its family's, shifted a little by the crop so that kin can be told apart."""
     stable = crc32(crop_id.encode())
     leaf, accent = _FAMILIES.get(family, (_OTHERS[crc32(family.encode()) % len(_OTHERS)], "#D8A94A"))
+    own_leaf, own_accent = _CROPS.get(crop_id, (None, None))
+    leaf, accent = own_leaf or leaf, own_accent or accent
     leaf = _shifted(leaf, 0.93 + 0.22 * (stable % 17) / 16, hue=((stable >> 8) % 9 - 4) / 360 * 2.5)
     if dark:
         leaf, accent = _shifted(leaf, 1.06, saturation=0.95), _shifted(accent, 0.95)
@@ -210,6 +254,15 @@ def tint_of(family: str, crop_id: str, dark: bool) -> Tint:
         accent=accent,
         stalk=_shifted(leaf, 1.9, saturation=0.8),
     )
+
+
+def shows_ripe(crop: Crop) -> bool:
+    """Whether one sees from above that it is ripe or in flower: fruits, pods, curds, flowers."""
+    if crop.id in _CURDS:
+        return True
+    if crop.habit in {Habit.SPIRE, Habit.TUFT, Habit.UPRIGHT}:
+        return crop.group in {Group.FLOWER, Group.HERB}
+    return crop.group in _SHOWING and crop.habit is not Habit.HEAD
 
 
 def family_leaf(family: str) -> str:

@@ -3,7 +3,7 @@
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QBuffer, QIODevice, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QGuiApplication, QImage, QPainter
 from PySide6.QtWidgets import QApplication
 
@@ -11,13 +11,14 @@ from gardencanvas.canvas.furniture import draw_legend, draw_north, draw_scale_ba
 from gardencanvas.canvas.look import Look
 from gardencanvas.canvas.scene import PlanScene
 from gardencanvas.crops.catalogue import Catalogue, catalogue
-from gardencanvas.files import CannotWrite
+from gardencanvas.files import write_whole
 from gardencanvas.fit import check
 from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Garden
 from gardencanvas.words.plain import Measure, day_year
 
 _NOMINAL_DPI = 96.0  # a picture is laid out in units of 1/96 inch, as screens and SVG count
+_INCH_M = 0.0254
 _LONGEST = 1400.0  # of the plan, in those units
 _TITLE, _FOOT, _MARGIN = 58.0, 62.0, 26.0
 _ABOVE_CM = 26.0  # room for the names of beds along the upper edge
@@ -118,48 +119,49 @@ def write_picture(garden: Garden, layout_id: str, path: Path, on: date, dpi: int
     Raises
     ------
     CannotWrite
-        If the file could not be written.
+        If the file could not be written; what was on disk before is still there.
     """
     app = QGuiApplication.instance() or QApplication(["gardencanvas", "-platform", "offscreen"])
-    crops = _crops_of(garden)
-    report = check(garden, layout_id, crops)
+    report = check(garden, layout_id, _crops_of(garden))
     size = picture_size(garden, layout_id)
+    device = QBuffer()
+    device.open(QIODevice.OpenModeFlag.WriteOnly)
     if path.suffix.lower() == ".svg":
-        _write_svg(garden, layout_id, path, on, report, size)
+        _write_svg(garden, layout_id, device, on, report, size)
     else:
-        _write_png(garden, layout_id, path, on, report, size, dpi)
+        _write_png(garden, layout_id, device, on, report, size, dpi)
+    write_whole(path, device.data().data())
     del app
 
 
 def _write_png(
-    garden: Garden, layout_id: str, path: Path, on: date, report: FitReport, size: QSize, dpi: int
+    garden: Garden, layout_id: str, device: QBuffer, on: date, report: FitReport, size: QSize, dpi: int
 ) -> None:
     pixel = dpi / _NOMINAL_DPI
     image = QImage(size * pixel, QImage.Format.Format_RGB32)
     image.fill(Qt.GlobalColor.white)
-    image.setDotsPerMeterX(round(dpi / 0.0254))
-    image.setDotsPerMeterY(round(dpi / 0.0254))
+    image.setDotsPerMeterX(round(dpi / _INCH_M))
+    image.setDotsPerMeterY(round(dpi / _INCH_M))
     painter = QPainter(image)
     try:
         render_plan(painter, QRectF(image.rect()), garden, layout_id, on, report, pixel=pixel)
     finally:
         painter.end()
-    if not image.save(str(path), "PNG"):
-        raise CannotWrite(f"The picture could not be written to {path}.")
+    image.save(device, "PNG")
 
 
-def _write_svg(garden: Garden, layout_id: str, path: Path, on: date, report: FitReport, size: QSize) -> None:
-    from PySide6.QtSvg import QSvgGenerator
+def _write_svg(
+    garden: Garden, layout_id: str, device: QBuffer, on: date, report: FitReport, size: QSize
+) -> None:
+    from PySide6.QtSvg import QSvgGenerator  # only here: most runs of the program need it not
 
     file = QSvgGenerator()
-    file.setFileName(str(path))
+    file.setOutputDevice(device)
     file.setSize(size)
     file.setViewBox(QRectF(0, 0, size.width(), size.height()))
     file.setResolution(round(_NOMINAL_DPI))
     file.setTitle(garden.name)
-    painter = QPainter()
-    if not painter.begin(file):
-        raise CannotWrite(f"The picture could not be written to {path}.")
+    painter = QPainter(file)
     try:
         render_plan(painter, QRectF(0, 0, size.width(), size.height()), garden, layout_id, on, report)
     finally:

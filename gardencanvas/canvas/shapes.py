@@ -7,6 +7,7 @@ from numpy.typing import NDArray
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QPainterPath, QPolygonF
 from shapely import LinearRing, LineString, MultiPoint, MultiPolygon, Polygon
+from shapely import Point as Point2D
 from shapely.geometry.base import BaseGeometry
 
 from gardencanvas.canvas.look import CM
@@ -81,14 +82,19 @@ def round_stations(planting: Planting, far_m: float) -> BaseGeometry:
     """The outline that runs ``far_m`` outside a planting's stations, in centimetres."""
     xy = planting.stations * CM
     far = far_m * CM
-    round_ = 6 if far < 25 else 12  # segments in a quarter circle
+    round_ = 14  # segments in a quarter circle
     pattern = planting.pattern
     if isinstance(pattern, Spots) or len(xy) < 3:
         return MultiPoint(xy).buffer(far, quad_segs=round_)
     if isinstance(pattern, Drift):
         gap = pattern.spacing_m * CM
         return MultiPoint(xy).buffer(far + gap * 0.5, quad_segs=3).buffer(-gap * 0.5, quad_segs=3)
-    if isinstance(pattern, RingPattern) or (isinstance(pattern, Edging) and pattern.closed):
+    if isinstance(pattern, RingPattern):
+        x, y = pattern.origin[0] * CM, pattern.origin[1] * CM
+        radius = pattern.radius_m * CM
+        disc = Point2D(x, y).buffer(radius + far, quad_segs=32)
+        return disc.difference(Point2D(x, y).buffer(radius - far, quad_segs=32)) if radius > far else disc
+    if isinstance(pattern, Edging) and pattern.closed:
         return LinearRing(xy).buffer(far, quad_segs=round_)
     if isinstance(pattern, Edging):
         return LineString(xy).buffer(far, quad_segs=round_)

@@ -7,7 +7,7 @@ from typing import Literal
 
 import numpy as np
 
-from gardencanvas.canvas.palette import Palette, Tint, tint_of
+from gardencanvas.canvas.palette import Palette, Tint, shows_ripe, tint_of
 from gardencanvas.crops.catalogue import Catalogue, UnknownCrop
 from gardencanvas.crops.model import Crop, Habit
 from gardencanvas.fit.aids import supported, warmed
@@ -29,7 +29,7 @@ class OnDate:
     stage: Stage
     radius_m: float
     height_m: float
-    ripe: bool
+    ripe: bool  # and looks it
 
 
 class Growth:
@@ -77,7 +77,8 @@ class Growth:
         if not self._days:  # it stands for less than a week
             return OnDate("standing", _SEEDLING_M, _SEEDLING_M, ripe=False)
         radius, height = self._between(now)
-        return OnDate("standing", max(radius, _SEEDLING_M / 2), height, ripe=now >= self._ripe)
+        ripe = now >= self._ripe and self.crop is not None and shows_ripe(self.crop)
+        return OnDate("standing", max(radius, _SEEDLING_M / 2), height, ripe)
 
     def _between(self, now: int) -> tuple[float, float]:
         """Radius and height on a day; before the first and after the last week as in these."""

@@ -6,7 +6,7 @@ import numpy as np
 import pytest
 from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainterPath
-from shapely import LineString, Point, Polygon, box, covers, points
+from shapely import LineString, Point, box, covers, points, unary_union
 
 from gardencanvas.canvas.items.hatch import hatch_lines
 from gardencanvas.canvas.items.outline_shape import Shape
@@ -86,11 +86,11 @@ def test_long_sides_are_left_to_the_pen():
     assert short == []
 
 
-def test_the_coarse_outline_is_near_the_fine_one():
-    shape = Shape(from_ellipse := ring_path())
-    fine = Polygon([(line.x1(), line.y1()) for line in Shape(from_ellipse).lines][:40]).area
-    assert len(shape.coarse) < len(shape.lines)
-    assert fine > 0
-    ends = [(line.x1(), line.y1()) for line in shape.coarse]
-    outer = LineString([(line.x1(), line.y1()) for line in shape.lines])
-    assert max(outer.distance(Point(*p)) for p in ends) < 1e-6
+def test_fewer_sides_are_drawn_of_small_outlines_and_none_strays():
+    shape = Shape(ring_path())
+    fine, mid, coarse = shape.lines(0.1), shape.lines(1.0), shape.lines(10.0)
+    assert len(coarse) < len(mid) < len(fine)
+    rim = unary_union([LineString([(k.x1(), k.y1()), (k.x2(), k.y2())]) for k in fine])
+    for lines, share in ((mid, 0.006), (coarse, 0.09)):
+        middles = [Point((k.x1() + k.x2()) / 2, (k.y1() + k.y2()) / 2) for k in lines]
+        assert max(rim.distance(p) for p in middles) <= 60 * share + 1e-9  # 60 units wide

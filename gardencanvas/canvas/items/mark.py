@@ -8,7 +8,7 @@ from functools import lru_cache
 import numpy as np
 from numpy.typing import NDArray
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QPainter, QPainterPath, QPen
+from PySide6.QtGui import QPainter, QPainterPath, QPen, QTransform
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 from shapely import MultiPoint
 
@@ -22,7 +22,7 @@ from gardencanvas.canvas.palette import Palette
 from gardencanvas.canvas.shapes import closest, from_shapely
 from gardencanvas.fit.report import PlantingFit, Verdict
 
-_SMALL_PX = 16.0  # outlines less wide than this are drawn with fewer lines
+_SMALL_PX = 16.0  # outlines less wide than this are dashed along their long sides only
 _TINY_PX = 8.0  # and less wide than this without smooth edges
 _DASH_PX = 2.2
 _MOST = 400  # stations marked apart from their planting
@@ -49,7 +49,6 @@ def draw_mark(
         _fill(painter, shape.path, colour, DENSE, crossed=True, vector=vector)
     painter.setBrush(Qt.BrushStyle.NoBrush)
     lines = pens(colour, colours.paper, verdict, pixel)
-    small = shape.breadth < _SMALL_PX * pixel
     painter.setRenderHint(QPainter.RenderHint.Antialiasing, vector or shape.breadth >= _TINY_PX * pixel)
     if vector:
         for line in lines:
@@ -60,17 +59,17 @@ def draw_mark(
     else:
         for line in lines:
             painter.setPen(line)
-            painter.drawLines(shape.coarse if small else shape.lines)
+            painter.drawLines(shape.lines(pixel))
 
 
 def _draw_dashed(painter: QPainter, shape: Shape, lines: tuple[QPen, ...], pixel: float) -> None:
     if shape.breadth < _SMALL_PX * pixel:
         painter.setPen(lines[1])
-        painter.drawLines(shape.coarse)
+        painter.drawLines(shape.lines(pixel))
         return
     long, short = shape.dashed(pixel)
     painter.setPen(lines[0])
-    painter.drawLines(shape.lines)
+    painter.drawLines(shape.lines(pixel))
     painter.setPen(lines[1])
     painter.drawLines(long)
     plain = QPen(lines[1])
@@ -106,7 +105,7 @@ def _fill(
     """Hatch a shape; the lines keep their distance in pixels."""
     world = painter.worldTransform()
     painter.save()
-    painter.resetTransform()
+    painter.setWorldTransform(QTransform())
     if vector:
         painter.setPen(pen(colour, 0.8, alpha=150))
         painter.drawLines(hatch_lines(world.map(shape), gap, crossed=crossed))

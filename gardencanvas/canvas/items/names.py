@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QLineF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter
+from PySide6.QtGui import QColor, QPainter, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from gardencanvas.canvas.items import order
@@ -60,7 +60,7 @@ class NamesItem(QGraphicsItem):
             for part, name in named
         ]
         painter.save()
-        painter.resetTransform()
+        painter.setWorldTransform(QTransform())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setFont(font)
         for index, plate in place_plates(wanted):

@@ -13,6 +13,9 @@ Ends = tuple[float, float]
 ON, OFF = 7.4, 4.9  # pixels of a dash and of the gap after it
 _STRAIGHT = 4.0  # a side of so many dashes is dashed by Qt, shorter ones by us: Qt begins anew at each bend
 
+# Outlines less wide than so many pixels may be simplified by this share of their breadth.
+_LEVELS = ((16.0, 0.09), (70.0, 0.006))
+
 
 class Shape:
     """One outline.
@@ -21,8 +24,6 @@ class Shape:
     ----------
     path
         To fill, and to stroke on paper.
-    lines, coarse
-        Its sides, and fewer of them for an outline that is only some pixels wide.
     breadth
         The lesser side of its box.
     """
@@ -32,10 +33,18 @@ class Shape:
         self._rings: list[list[Ends]] = [[(p.x(), p.y()) for p in ring] for ring in path.toSubpathPolygons()]
         box = path.boundingRect()
         self.breadth = min(box.width(), box.height())
-        few = [list(LineString(r).simplify(self.breadth * 0.09).coords) for r in self._rings if len(r) > 1]
-        self.lines = _sides(self._rings)
-        self.coarse = _sides(few)
+        self._levels: dict[float, list[QLineF]] = {}
         self._dashed: tuple[float, list[QLineF], list[QLineF]] = (0.0, [], [])
+
+    def lines(self, pixel: float) -> list[QLineF]:
+        """Its sides, as few as show no corners where a pixel is so many units."""
+        wide = self.breadth / pixel
+        tolerance = next((t for least, t in _LEVELS if wide < least), 0.0)
+        if tolerance not in self._levels:
+            slack = self.breadth * tolerance
+            rings = [list(LineString(r).simplify(slack).coords) for r in self._rings if len(r) > 1]
+            self._levels[tolerance] = _sides(rings)
+        return self._levels[tolerance]
 
     def dashed(self, pixel: float) -> tuple[list[QLineF], list[QLineF]]:
         """Long sides, to be drawn with a dashed pen, and the dashes along the bends, with a plain one."""

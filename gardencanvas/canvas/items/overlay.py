@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from math import atan2, cos, degrees, pi, sin
 
 from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
 from gardencanvas.canvas.items import order
@@ -109,7 +109,7 @@ class SketchItem(Part):
         painter.drawPath(self.outline)
         world = painter.worldTransform()
         painter.save()
-        painter.resetTransform()
+        painter.setWorldTransform(QTransform())
         for note in self.notes:
             self._write(painter, world.map(note.at), note)
         painter.restore()

@@ -5,9 +5,11 @@ from math import hypot, tau
 from random import Random
 from zlib import crc32
 
-from PySide6.QtCore import QPointF, Qt
+import numpy as np
+from PySide6.QtCore import QLineF, QPointF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
+from shapely import LineString, Polygon
 
 from gardencanvas.canvas.items import order
 from gardencanvas.canvas.items.part import Part
@@ -15,6 +17,9 @@ from gardencanvas.canvas.look import CM, Look, tone
 from gardencanvas.canvas.shapes import outline
 from gardencanvas.canvas.symbols.leaves import blob
 from gardencanvas.garden.ground import Cover, Fixture, LineSupport, RingSupport
+
+_TRUNK = "#6B543B"
+_JOINT_CM, _JOINTS_PX = 40.0, 9.0  # joints of a wall, posts of a fence; drawn once it is wide enough
 
 
 class FixtureItem(Part):
@@ -27,8 +32,10 @@ class FixtureItem(Part):
     def put(self, fixture: Fixture) -> None:
         """Show this fixture."""
         self.value = fixture
-        self._take(outline(fixture))
-        self._leaves = _foliage(self.outline, fixture.id) if fixture.kind in {"tree", "hedge"} else []
+        green = fixture.kind in {"tree", "hedge"}
+        shape = outline(fixture)
+        self._take(_scalloped(shape, fixture.id) if green else shape)
+        self._leaves = _foliage(self.outline, fixture.id) if green else []
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
@@ -40,13 +47,11 @@ class FixtureItem(Part):
             self._paint_green(painter, colours.crown if kind == "tree" else colours.hedge)
             return
         fill = QColor(colours.wall if kind == "wall" else colours.timber)
-        painter.setPen(self.look.line(fill.darker(140), 1.2))
+        painter.setPen(self.look.line(fill.darker(145), 1.4))
         painter.setBrush(fill)
         painter.drawPath(self.outline)
-        if kind == "shed":
-            box = self.outline.boundingRect()
-            painter.setPen(self.look.line(fill.darker(125), 1.0))
-            painter.drawLine(QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()))
+        painter.setPen(self.look.line(fill.lighter(118), 1.0))
+        painter.drawLines(_ridge(self.value, self.look.scale))
 
     def _paint_green(self, painter: QPainter, colour: str) -> None:
         see_through = 150 if self.value.kind == "tree" else 235
@@ -56,11 +61,50 @@ class FixtureItem(Part):
         painter.drawPath(self.outline)
         painter.setPen(Qt.PenStyle.NoPen)
         for leaf, share in self._leaves:
-            painter.setBrush(tone(fill.lighter(round(92 + 30 * share)).name(), min(see_through, 130)))
+            light = fill.lighter(round(92 + 30 * share)).name()
+            painter.setBrush(tone(light, min(see_through, 130)))
             painter.drawPath(leaf)
         if self.value.kind == "tree":
-            painter.setBrush(QColor("#6B543B"))
+            painter.setBrush(QColor(_TRUNK))
             painter.drawEllipse(self.outline.boundingRect().center(), 9, 9)
+
+
+def _ridge(fixture: Fixture, scale: float) -> list[QLineF]:
+    """The line along the middle of a wall, fence or roof, and the joints or posts across it."""
+    box = Polygon(fixture.outline).minimum_rotated_rectangle
+    if not isinstance(box, Polygon):
+        return []
+    a, b, c, d = (np.array(p) * CM for p in list(box.exterior.coords)[:4])
+    if np.hypot(*(b - a)) < np.hypot(*(c - b)):
+        a, b, c, d = b, c, d, a
+    begin, end, across = (a + d) / 2, (b + c) / 2, d - a
+    lines = [QLineF(*begin, *end)] if fixture.kind == "shed" else []
+    length = float(np.hypot(*(end - begin)))
+    if fixture.kind != "shed" and float(np.hypot(*across)) * scale > _JOINTS_PX:
+        for at in np.arange(_JOINT_CM, length, _JOINT_CM):
+            foot = begin + (end - begin) * (at / length)
+            lines.append(QLineF(*(foot - across * 0.42), *(foot + across * 0.42)))
+    return lines
+
+
+def _scalloped(area: QPainterPath, name: str) -> QPainterPath:
+    """An outline with the lobed rim of foliage, about as wide as the outline itself."""
+    rng = Random(crc32(name.encode()))
+    ring = area.toSubpathPolygons()[0]
+    line = LineString([(p.x(), p.y()) for p in ring])
+    count = max(9, min(60, round(line.length / 34)))
+    step = line.length / count
+    middle = area.boundingRect().center()
+    at = [line.interpolate((i + rng.uniform(-0.22, 0.22)) * step) for i in range(count)]
+    rim = QPainterPath(QPointF(at[-1].x, at[-1].y) * 0.97 + middle * 0.03)
+    for before, here in zip([at[-1], *at[:-1]], at, strict=True):
+        foot = QPointF(here.x, here.y) * 0.97 + middle * 0.03
+        outward = QPointF(before.x + here.x, before.y + here.y) / 2 - middle
+        far = max(hypot(outward.x(), outward.y()), 1e-6)
+        lobe = middle + outward * ((far + step * rng.uniform(0.22, 0.4)) / far)
+        rim.quadTo(lobe, foot)
+    rim.closeSubpath()
+    return rim
 
 
 def _foliage(area: QPainterPath, name: str) -> list[tuple[QPainterPath, float]]:

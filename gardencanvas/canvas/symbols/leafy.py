@@ -39,8 +39,8 @@ def head(b: Brush) -> None:
     turn = rng.uniform(0, tau)
     if b.detail == 0:
         b.lay(blob(0.98, 6, 0.2, rng), t.shade)
-        b.dot(0, 0, 0.56, t.leaf)
-        b.dot(-0.12, -0.12, 0.3, t.light)
+        b.dot(0, 0, 0.56, t.accent if b.ripe else t.leaf)
+        b.dot(-0.12, -0.12, 0.3, mixed(t.accent, "#FFFFFF", 0.5) if b.ripe else t.light)
         return
     for i in range(8):
         angle = turn + i * tau * 3 / 8 + rng.uniform(-0.1, 0.1)
@@ -49,6 +49,9 @@ def head(b: Brush) -> None:
         if b.detail >= 2:
             vein = b.veins(length, width, 3 if b.detail == 2 else 4, t.light, 0.02)
             b.stroke(vein, mixed(t.leaf, t.stalk, 0.55), 0.022 if b.detail == 2 else 0.016, angle)
+    if b.ripe:
+        _curd(b)
+        return
     b.lay(disc(0, 0, 0.5), mixed(t.leaf, t.light, 0.35), line=t.deep)
     for i in range(3 if b.detail == 1 else 5):
         angle = turn + i * GOLDEN
@@ -56,6 +59,16 @@ def head(b: Brush) -> None:
         b.lay(_fold(0.5 - 0.07 * i), mixed(t.leaf, t.light, share), angle, line=mixed(t.shade, t.deep, 0.4))
     if b.detail >= 2:
         b.lay(disc(0, 0, 0.12), mixed(t.light, t.stalk, 0.6), 0.0, (-0.1, -0.1))
+
+
+def _curd(b: Brush) -> None:
+    """The white or green curd of a cauliflower in the place of a heart."""
+    accent = b.tint.accent
+    b.lay(blob(0.52, 9, 0.1, b.rng), mixed(accent, "#6E6A4A", 0.35), line=b.tint.deep)
+    for i in range((0, 9, 16, 30)[b.detail]):
+        r, angle = 0.42 * ((i + 0.5) / (9, 9, 16, 30)[b.detail]) ** 0.5, i * GOLDEN
+        shade = mixed(accent, "#FFFFFF" if i % 3 else "#8F8A66", 0.35 if i % 3 else 0.25)
+        b.dot(r * cos(angle), r * sin(angle), (0.2, 0.17, 0.13, 0.1)[b.detail], shade)
 
 
 def _fold(radius: float) -> QPainterPath:
