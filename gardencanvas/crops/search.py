@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from itertools import pairwise
 from weakref import WeakKeyDictionary
 
 from gardencanvas.crops.catalogue import Catalogue
@@ -78,11 +79,12 @@ _SHORTEST_PART = 3  # letters; shorter parts are in every other word
 class _Word:
     """A word of any name: the crops it stands for, and where in their names it stands."""
 
-    __slots__ = ("crops", "letters", "text")
+    __slots__ = ("crops", "letters", "pairs", "text")
 
     def __init__(self, text: str) -> None:
         self.text = text
         self.letters = frozenset(text)
+        self.pairs = _pairs(text)
         self.crops: dict[int, int] = {}  # number of the crop -> place, as ``_places`` counts them
 
 
@@ -127,11 +129,22 @@ class _Index:
     def _slipped(self, asked: str) -> dict[int, int]:
         found: dict[int, int] = {}
         most = forgiven(len(asked))
-        letters = frozenset(asked)
+        letters, pairs = frozenset(asked), _pairs(asked)
+        least = len(asked) - most
         for word in self._words if most else ():
-            if len(letters - word.letters) <= most and (number := slips(asked, word.text, most)) is not None:
+            # A slip takes one letter away and at most three pairs of neighbours: few words are left.
+            if len(word.text) < least or len(letters - word.letters) > most:
+                continue
+            if len(pairs - word.pairs) > 3 * most:
+                continue
+            number = slips(asked, word.text, most)
+            if number is not None:
                 _better(found, word, _SLIP * number)
         return found
+
+
+def _pairs(text: str) -> frozenset[str]:
+    return frozenset(map("".join, pairwise(text)))
 
 
 def _better(ranks: dict[int, int], word: _Word, more: int) -> None:

@@ -24,16 +24,22 @@ def slips(asked: str, word: str, most: int) -> int | None:
     A slip is a letter to add, leave out, change or swap with the next (optimal string alignment: a swapped
     pair is not edited again). None where more than ``most`` are needed.
     """
+    if len(asked) - len(word) > most:
+        return None
     word = word[: len(asked) + most]
-    before: list[int] = []
+    far = most + 1  # as good as never
     last = list(range(len(word) + 1))
+    before = last
     for i, a in enumerate(asked, 1):
-        row = [i]
-        for j, b in enumerate(word, 1):
-            cost = min(last[j] + 1, row[j - 1] + 1, last[j - 1] + (a != b))
+        row = [far] * (len(word) + 1)
+        if i <= most:
+            row[0] = i
+        for j in range(max(i - most, 1), min(i + most, len(word)) + 1):  # farther off the cost is above most
+            b = word[j - 1]
+            cost = last[j - 1] if a == b else 1 + min(last[j - 1], last[j], row[j - 1])
             if i > 1 and j > 1 and a == word[j - 2] and asked[i - 2] == b:
                 cost = min(cost, before[j - 2] + 1)
-            row.append(cost)
+            row[j] = cost
         if min(row) > most:
             return None
         before, last = last, row
