@@ -1,5 +1,7 @@
 """Where a number comes from, in words."""
 
+from collections.abc import Callable
+
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Basis, Fact, Quantity
 
@@ -23,13 +25,24 @@ def cited(catalogue: Catalogue, source_id: str) -> str:
     return f"{author}{source.title}{year}"
 
 
-def origin(catalogue: Catalogue, value: Quantity | Fact | None) -> str:
-    """Source, basis and note of a value, a line each."""
+def origin(
+    catalogue: Catalogue, value: Quantity | Fact | None, shown: Callable[[float], str] | None = None
+) -> str:
+    """Source, basis and note of a value, a line each.
+
+    Parameters
+    ----------
+    shown
+        Turns a number into words with its unit.
+    """
     if value is None:
         return "Not known."
     lines = []
     if isinstance(value, Quantity):
-        lines.append(f"Range {value.low:g} – {value.high:g}, reckoned with {value.mid:g}.")
+        low, mid, high = ((shown or "{:g}".format)(n) for n in (value.low, value.mid, value.high))
+        lines.append(
+            f"Range {low} – {high}, reckoned with {mid}." if low != high else f"Reckoned with {mid}."
+        )
     lines.append(f"Source: {cited(catalogue, value.source)}.")
     lines.append(_BASIS[value.basis][0].upper() + _BASIS[value.basis][1:] + ".")
     if value.note:

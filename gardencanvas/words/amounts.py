@@ -1,0 +1,62 @@
+"""Numbers of a crop in words, each with the unit of its field."""
+
+from collections.abc import Callable
+from functools import partial
+
+from gardencanvas.crops.model import Quantity
+from gardencanvas.words.plain import THIN, Measure, percent
+
+_SHARES = {"germination_share", "light_good", "light_least", "depletion_fraction"}
+_UNITS = {"per_gram": "per g", "life_y": "years", "rotation_y": "years", "kg_m2": "kg/m²", "kg_plant": "kg"}
+
+
+def shown(field: str, number: float, measure: Measure) -> str:
+    """A number of a crop's field with its unit: ``height_m`` 0.35 as ``35 cm``."""
+    if field.endswith("_m"):
+        return measure.small(number)
+    if field in _SHARES:
+        return percent(number)
+    return f"{_plain(number)}{THIN}{unit}" if (unit := unit_of(field)) else _plain(number)
+
+
+def unit_of(field: str) -> str:
+    """The unit of a field that is not a length or a share; empty where it has none."""
+    if field.endswith("_d"):
+        return "days"
+    if field.endswith("_c"):
+        return "°C"
+    return next((unit for end, unit in _UNITS.items() if field.endswith(end)), "")
+
+
+def in_words(field: str, measure: Measure) -> Callable[[float], str]:
+    """``shown`` for one field."""
+    return partial(_shown_of, field, measure)
+
+
+def _shown_of(field: str, measure: Measure, number: float) -> str:
+    return shown(field, number, measure)
+
+
+def amount(field: str, value: Quantity, measure: Measure) -> str:
+    """A quantity with its range: ``35 cm (25–45)``; the number alone where it has none."""
+    low, mid, high = (shown(field, n, measure) for n in (value.low, value.mid, value.high))
+    if low == high:
+        return mid
+    (low_number, low_unit), (_, mid_unit), (high_number, high_unit) = map(_parted, (low, mid, high))
+    dash = " to " if low_number.startswith("−") else "–"
+    if low_unit == mid_unit == high_unit:
+        return f"{mid} ({low_number}{dash}{high_number})"
+    if low_unit == high_unit:
+        return f"{mid} ({low_number}{dash}{high})"
+    return f"{mid} ({low} – {high})"
+
+
+def _parted(text: str) -> tuple[str, str]:
+    number, _, unit = text.partition(THIN)
+    return number, unit
+
+
+def _plain(number: float) -> str:
+    """Three digits that count, whole numbers in full, with a true minus sign."""
+    text = f"{number:,.0f}" if abs(number) >= 100 or number == round(number) else f"{number:.3g}"
+    return text.replace("-", "−")
