@@ -180,14 +180,13 @@ class _State:
         pairings = [
             self._pairings[_pair(planting, partner)] for partner in sorted(self._partners.get(planting, ()))
         ]
-        own = [*self._outside[planting]]
+        close = spacing(stands)
+        own = [*self._outside[planting], *([close] if close is not None else [])]
         light = np.ones(stands[0].planting.pattern.count)
         skies = self._skies.get(planting)
         kept = self._lights.get(planting, ())
         self._lights[planting] = ()
         for number, stand in enumerate(stands):
-            close = spacing(stand)
-            own += [close] if close is not None else []
             old = kept[number] if kept else None
             shade = self._lit(stand, pairings, skies[number] if skies else None, old)
             self._lights[planting] += (shade,)

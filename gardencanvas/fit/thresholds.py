@@ -33,6 +33,7 @@ TURNS = 0.10  # of a footprint used again by a crop of another date
 # spacing inside a planting, in plants for each plant the handbooks give room to
 DENSE = 4.0  # both spacings halved, though no single source is undercut
 DENSE_AND_CLOSE = 3.0  # and closer than the closest source
+CLUMP_CLOSE = 0.8  # least over usual spacing of clumps with none on record
 CLOSE_ENOUGH = 0.98  # of the least distance: rounding of a tape measure
 
 # aids
