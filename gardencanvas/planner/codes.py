@@ -13,7 +13,8 @@ shift stations
 start
     It starts ``days`` later (below 0: earlier), ``on`` that date.
 end
-    It is cleared by ``on``. Where that is before it is grown, ``size`` is the share of its full canopy.
+    It is cleared by ``on``. Where that is ``early_d`` days before its first harvest, ``size`` is the share of
+    its canopy then that it has.
 widen
     ``field`` of its pattern becomes ``spacing_m``; ``plants``, ``fewer``.
 thin

@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from gardencanvas.fit.report import Remedy
+from gardencanvas.planner.effort import LARGEST, effort
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +25,19 @@ class Ladder:
     def key(self) -> tuple[str, str]:
         """What it changes: of two remedies with the same key only the smaller is worth offering."""
         return self.code, self.planting
+
+
+def highest(steps: int, at: Callable[[int], Remedy | None]) -> int:
+    """The highest allowed step of a change that is the less allowed the larger it is; 0 where none is."""
+    low, high = 0, steps + 1
+    while high - low > 1:
+        middle = (low + high) // 2
+        remedy = at(middle)
+        if remedy is not None and effort(remedy) <= LARGEST:
+            low = middle
+        else:
+            high = middle
+    return low
 
 
 STRIDE = 4  # between coarse steps: a ladder that does not help costs few trials

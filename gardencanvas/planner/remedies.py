@@ -84,7 +84,8 @@ def search(
     queue: list[tuple[float, int, Climb]] = []
     number = count()
     for ladder in ladders(case):
-        heappush(queue, (0.0, next(number), Climb(ladder, trials)))
+        if ladder.steps > 0:
+            heappush(queue, (0.0, next(number), Climb(ladder, trials)))
     found: list[Remedy] = []
     while queue and trials.light < LIGHT_TRIALS and trials.full < FULL_TRIALS:
         least, _, climb = heappop(queue)

@@ -5,6 +5,7 @@ from gardencanvas.fit.report import Remedy
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.planner.applying import apply
 from gardencanvas.planner.case import Case
+from gardencanvas.planner.effort import LARGEST, effort
 from gardencanvas.planner.outcome import mends, with_cost
 
 
@@ -41,4 +42,5 @@ class Trials:
         after = self._checker.update(trial, case.layout.id)
         if not mends(case.finding, case.report, after):
             return None
-        return with_cost(remedy, case.report, after)
+        told = with_cost(remedy, case.report, after)
+        return told if told is not None and effort(told) <= LARGEST else None

@@ -78,8 +78,15 @@ def _start(c: _Change) -> str:
 
 
 def _end(c: _Change) -> str:
-    young = f", young: {percent(c.numbers['size'])} of its full size" if "size" in c.numbers else ""
-    return f"Clear {c.it} by {day(c.numbers['on'])}{young}{c.harvest()}"
+    return f"Clear {c.it} by {day(c.numbers['on'])}{_young(c)}{c.harvest()}"
+
+
+def _young(c: _Change) -> str:
+    if "size" not in c.numbers:
+        return ""
+    size = percent(c.numbers["size"])
+    leaves = "" if size == percent(1.0) else f", {size} of its size"
+    return f", young ({counted(c.numbers['early_d'], 'day', 'days')} early{leaves})"
 
 
 def _widen(c: _Change) -> str:

@@ -6,11 +6,11 @@ from functools import cache
 
 from gardencanvas.crops.model import Group, Harvest
 from gardencanvas.fit.aids import warmed
-from gardencanvas.fit.report import Remedy
+from gardencanvas.fit.report import Kind, Remedy
 from gardencanvas.garden.planting import Planting
 from gardencanvas.planner.case import Case
 from gardencanvas.planner.codes import Change, Numbers
-from gardencanvas.planner.ladder import Ladder
+from gardencanvas.planner.ladder import Ladder, highest
 from gardencanvas.planner.outcome import harvest_days
 from gardencanvas.season.course import Growing
 from gardencanvas.season.growth import follow, span
@@ -23,10 +23,13 @@ def ends(case: Case) -> Iterator[Ladder]:
     """Ladders that clear each planting earlier and earlier, the last harvest first.
 
     Not before its first harvest; leaf vegetables from when they are worth eating. Perennials, crops that are
-    not harvested, and dates the grower pinned stay as they are.
+    not harvested, and dates the grower pinned stay as they are; so does a neighbour that closes over a late
+    catch crop: it has closed long before it is cleared.
     """
     for planting in case.changeable:
         crop = case.crop(planting)
+        if case.finding.kind is Kind.TIMING and planting is not case.named[0]:
+            continue
         fixed = planting.start.pinned and planting.end is not None
         if fixed or crop.life == "perennial" or crop.harvest is Harvest.NONE:
             continue
@@ -50,12 +53,13 @@ def _ladder(case: Case, planting: Planting, steps: int) -> Ladder:
             return None
         numbers: Numbers = {"planting": planting.id, "on": on}
         if on < fit.harvest_first:
-            numbers["size"] = grown(on)
+            numbers["size"], numbers["early_d"] = grown(on), (fit.harvest_first - on).days
         elif not single:  # a single harvest only waits: nothing is lost by fetching it
             numbers["harvest_lost_d"], numbers["harvest_d"] = step, harvest_days(fit)
         return Remedy(Change.END, numbers)
 
-    coarse = sorted({-(-steps * part // 4) for part in (1, 2, 4)})
+    steps = highest(steps, at)
+    coarse = sorted({-(-steps * part // 4) for part in (1, 2, 4)} - {0})
     return Ladder(Change.END, planting.id, steps, at, tuple(coarse))
 
 

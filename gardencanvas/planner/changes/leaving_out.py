@@ -12,7 +12,7 @@ from gardencanvas.garden.planting import Planting
 from gardencanvas.planner.case import Case
 from gardencanvas.planner.changes.spacing import moved
 from gardencanvas.planner.codes import Change, Numbers
-from gardencanvas.planner.ladder import Ladder, choices, coarsely
+from gardencanvas.planner.ladder import Ladder, choices, coarsely, highest
 
 MOST = 0.5  # of its rows or columns, of its spots
 
@@ -65,6 +65,7 @@ def _lines(planting: Planting, side: str, most: int, other: str) -> Ladder:
         }  # fmt: skip
         return Remedy(Change.LEAVE_OUT, numbers)
 
+    most = highest(most, at)
     return Ladder(Change.LEAVE_OUT, planting.id, most, at, coarsely(1, most))
 
 

@@ -19,7 +19,7 @@ from gardencanvas.garden.places import bed_ground
 from gardencanvas.garden.planting import Planting
 from gardencanvas.planner.case import Case, Floats, Ints
 from gardencanvas.planner.codes import Change, Numbers
-from gardencanvas.planner.ladder import Ladder, choices, coarsely
+from gardencanvas.planner.ladder import Ladder, choices, coarsely, highest
 
 STEP_M = 0.01
 FARTHEST = 50  # steps
@@ -74,7 +74,8 @@ def _ladder(
         return Remedy(Change.SHIFT, {**numbers, "carried": carried})
 
     code = Change.SHIFT_STATIONS if some else Change.SHIFT
-    return Ladder(code, planting.id, FARTHEST, at, coarsely(FIRST, FARTHEST))
+    steps = highest(FARTHEST, at)
+    return Ladder(code, planting.id, steps, at, coarsely(FIRST, steps))
 
 
 def _which(stations: Ints, planting: Planting) -> Numbers:

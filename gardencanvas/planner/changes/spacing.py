@@ -10,7 +10,7 @@ from gardencanvas.garden.pattern import Block, Drift, Edging, Pattern, RingPatte
 from gardencanvas.garden.planting import Planting
 from gardencanvas.planner.case import Case
 from gardencanvas.planner.codes import Change, Numbers
-from gardencanvas.planner.ladder import Ladder, coarsely
+from gardencanvas.planner.ladder import Ladder, coarsely, highest
 
 FINE_M, STEP_M = 0.005, 0.01  # steps of spacings below and from FINE_BELOW_M on
 FINE_BELOW_M = 0.15
@@ -55,6 +55,7 @@ def _wider(planting: Planting, field: str) -> Ladder:
         }  # fmt: skip
         return Remedy(Change.WIDEN, numbers)
 
+    steps = highest(steps, at)
     return Ladder(Change.WIDEN, planting.id, steps, at, coarsely(1, steps))
 
 
@@ -96,5 +97,5 @@ def _thinner(planting: Planting) -> Ladder:
         }  # fmt: skip
         return Remedy(Change.THIN, numbers)
 
-    steps = planting.per_station - 1
+    steps = highest(planting.per_station - 1, at)
     return Ladder(Change.THIN, planting.id, steps, at, coarsely(1, steps))

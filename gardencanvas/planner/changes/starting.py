@@ -42,7 +42,9 @@ def _ladder(planting: Planting, sign: int, allowed: Callable[[date], bool]) -> L
             return None
         return Remedy(Change.START, {"planting": planting.id, "days": sign * step, "on": on})
 
-    return Ladder(Change.START, planting.id, LONGEST, at, coarsely(FIRST, LONGEST))
+    # not the first that is forbidden: a start outside the window may move into it
+    steps = max((step for step in range(1, LONGEST + 1) if at(step) is not None), default=0)
+    return Ladder(Change.START, planting.id, steps, at, coarsely(FIRST, steps))
 
 
 def _allowed(case: Case, planting: Planting) -> Callable[[date], bool]:
