@@ -14,8 +14,8 @@ from gardencanvas.planner.succession.dates import Outlook, inverted, outlook, st
 from gardencanvas.planner.succession.rhythm import LONGEST_D, MOST_PARTS, Between, Rhythm, check_parts
 from tests.season.crops_for_tests import RADISH, SITE, SOUTH, TROPICS, make, planted, site
 
-# T = 11 + 9 sin(2π(J − 110)/365) °C on day J of the year, base 4 °C, C(J) the degree-days of days 1 … J, 700 of
-# them to the harvest: for harvests on days 170, 177 … 205 sow on these days (C(h) − C(s) = D, solved with
+# T = 11 + 9 sin(2π(J − 110)/365) °C on day J of the year, base 4 °C, C(J) the degree-days of days 1 … J, 700
+# of them to the harvest: for harvests on days 170, 177 … 205 sow on these days (C(h) − C(s) = D, solved with
 # numpy alone).
 SOWINGS = (106.9, 120.6, 131.9, 141.9, 150.9, 159.3)
 HARVESTS = np.arange(170, 206, 7)

@@ -1,0 +1,1 @@
+"""Successions: the same planting started again every so many days, part by part."""
