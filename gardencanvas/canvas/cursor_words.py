@@ -20,6 +20,7 @@ class CursorWords(QWidget):
 
     def __init__(self, look: Look, parent: QWidget) -> None:
         super().__init__(parent)
+        self._room = parent
         self._look = look
         self.title = ""
         self.why = ""
@@ -34,7 +35,7 @@ class CursorWords(QWidget):
         self.title, self.why, self._verdict = title, why, verdict
         size = self._wanted()
         self.resize(size)
-        self.move(place(size, cursor, keep_clear, self.parentWidget().rect()))
+        self.move(place(size, cursor, keep_clear, self._room.rect()))
         self.show()
         self.raise_()
         self.update()

@@ -186,6 +186,8 @@ _FAMILIES: dict[str, tuple[str, str]] = {
 # Crops that look otherwise than their family: leaf, accent; None keeps the family's.
 _CROPS: dict[str, tuple[str | None, str | None]] = {
     "agretti": ("#6FA06A", None),
+    "basil": ("#62994C", None),
+    "mint": ("#67A066", None),
     "aubergine": (None, "#4B2E5A"),
     "blackberry": (None, "#33263F"),
     "blackcurrant": (None, "#33263F"),
@@ -262,6 +264,8 @@ def shows_ripe(crop: Crop) -> bool:
         return True
     if crop.habit in {Habit.SPIRE, Habit.TUFT, Habit.UPRIGHT}:
         return crop.group in {Group.FLOWER, Group.HERB}
+    if crop.habit is Habit.SPRAWLER:
+        return crop.group in {Group.FRUITING, Group.FLOWER}
     return crop.group in _SHOWING and crop.habit is not Habit.HEAD
 
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, Qt
 from PySide6.QtGui import QPainter, QResizeEvent, QTransform, QWheelEvent
 from PySide6.QtWidgets import QFrame, QGraphicsView, QWidget
 
@@ -165,8 +165,8 @@ class PlanPane(QGraphicsView):
 
     # Qt
 
-    def drawBackground(self, painter: QPainter, rect: QRectF) -> None:
-        draw_paper(painter, self.look, rect, grid=self._grid)
+    def drawBackground(self, painter: QPainter, rect: QRectF | QRect) -> None:
+        draw_paper(painter, self.look, QRectF(rect), grid=self._grid)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         super().resizeEvent(event)

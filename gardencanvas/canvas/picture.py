@@ -4,7 +4,7 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import QBuffer, QIODevice, QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QGuiApplication, QImage, QPainter
+from PySide6.QtGui import QColor, QFontMetricsF, QGuiApplication, QImage, QImageWriter, QPainter
 from PySide6.QtWidgets import QApplication
 
 from gardencanvas.canvas.furniture import draw_legend, draw_north, draw_scale_bar, legend_width
@@ -130,7 +130,7 @@ def write_picture(garden: Garden, layout_id: str, path: Path, on: date, dpi: int
         _write_svg(garden, layout_id, device, on, report, size)
     else:
         _write_png(garden, layout_id, device, on, report, size, dpi)
-    write_whole(path, device.data().data())
+    write_whole(path, bytes(device.data().data()))
     del app
 
 
@@ -147,7 +147,7 @@ def _write_png(
         render_plan(painter, QRectF(image.rect()), garden, layout_id, on, report, pixel=pixel)
     finally:
         painter.end()
-    image.save(device, "PNG")
+    QImageWriter(device, b"png").write(image)
 
 
 def _write_svg(

@@ -10,6 +10,7 @@ from PySide6.QtCore import QObject, QPointF, QRectF
 from PySide6.QtGui import QPainterPath
 from PySide6.QtWidgets import QGraphicsScene
 
+from gardencanvas.canvas.fade import Fade
 from gardencanvas.canvas.items import order
 from gardencanvas.canvas.items.ground import BedItem, BedLabel, PathItem
 from gardencanvas.canvas.items.mark import MarkItem
@@ -53,6 +54,7 @@ class PlanScene(QGraphicsScene):
         self.addItem(self.plants)
         self.addItem(self.ghost_plants)
         self._touched = QRectF()
+        self._fade = Fade(self)
         self.names = NamesItem(look)
         self.addItem(self.names)
         self._selection: frozenset[str] = frozenset()
@@ -92,8 +94,10 @@ class PlanScene(QGraphicsScene):
 
     def judge(self, report: FitReport | None) -> None:
         """Show the verdicts of this report."""
-        for planting_id, mark in self.marks.items():
-            mark.judge(report.plantings.get(planting_id) if report is not None else None)
+        fits = report.plantings if report is not None else {}
+        changed = [mark for planting_id, mark in self.marks.items() if mark.judge(fits.get(planting_id))]
+        if changed and not self.look.still:
+            self._fade.begin(changed)
 
     def show_date(self, on: date) -> None:
         """Show the plants, covers and shadows of a day."""
@@ -211,7 +215,7 @@ class PlanScene(QGraphicsScene):
             self._add(item)
         elif isinstance(part, PlantingItem) and isinstance(item, Planting):
             self._touch(part)
-            part.put(item, self.sizes.of(item), self._on)
+            part.stand(item, self.sizes.of(item), self._on)
             self._touch(part)
             self.marks[item.id].follow(part)
         else:

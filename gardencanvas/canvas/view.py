@@ -5,7 +5,15 @@ from datetime import date
 from html import escape
 
 from PySide6.QtCore import QEvent, QPoint, QRectF, Qt, QTimer, Signal
-from PySide6.QtGui import QContextMenuEvent, QFocusEvent, QHelpEvent, QKeyEvent, QMouseEvent
+from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleAnnouncementEvent,
+    QContextMenuEvent,
+    QFocusEvent,
+    QHelpEvent,
+    QKeyEvent,
+    QMouseEvent,
+)
 from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
 from gardencanvas.canvas import keys
@@ -144,8 +152,10 @@ class PlanView(PlanPane):
         return done
 
     def say(self, sentence: str) -> None:
-        """One line in the status bar."""
+        """One line in the status bar, read aloud where a screen reader is at work."""
         self.status.emit(sentence)
+        if QAccessible.isActive() and sentence:
+            QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self, sentence))
 
     def speak_of(self, ids: Collection[str], pointer: Pointer) -> None:
         """Words at the cursor about the worst off of some plantings of the preview."""

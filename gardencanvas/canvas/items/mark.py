@@ -131,17 +131,18 @@ class MarkItem(Part):
         self._mark_apart()
         self._take(plants.outline)
 
-    def judge(self, fit: PlantingFit | None) -> None:
-        """Show this verdict."""
+    def judge(self, fit: PlantingFit | None) -> bool:
+        """Show this verdict; True when it is another than before."""
         before, self.fit = self.fit, fit
         if before is fit:
-            return
+            return False
         if before is None or fit is None or before.verdict is not fit.verdict or not np.array_equal(
             before.station_verdicts, fit.station_verdicts
         ):  # fmt: skip
             self.setZValue(order.MARK + (0 if fit is None else int(fit.verdict)))
             self._mark_apart()
             self.update()
+        return before is not None and fit is not None and before.verdict is not fit.verdict
 
     @property
     def verdict(self) -> Verdict:

@@ -30,7 +30,9 @@ class Shape:
 
     def __init__(self, path: QPainterPath) -> None:
         self.path = path
-        self._rings: list[list[Ends]] = [[(p.x(), p.y()) for p in ring] for ring in path.toSubpathPolygons()]
+        self._rings: list[list[Ends]] = [
+            [(p.x(), p.y()) for p in ring.toList()] for ring in path.toSubpathPolygons()
+        ]
         box = path.boundingRect()
         self.breadth = min(box.width(), box.height())
         self._levels: dict[float, list[QLineF]] = {}

@@ -34,9 +34,9 @@ class PlantingItem(Part):
         super().__init__(look, order.FOOTPRINT)
         self.ghost = False
         self.footprints = False
-        self.put(planting, growth, on)
+        self.stand(planting, growth, on)
 
-    def put(self, planting: Planting, growth: Growth, on: date) -> None:
+    def stand(self, planting: Planting, growth: Growth, on: date) -> None:
         """Show this planting."""
         self.value = planting
         self.growth = growth

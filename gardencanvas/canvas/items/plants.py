@@ -5,6 +5,7 @@ The items of the plantings keep place, outline and state; this layer draws their
 
 from collections.abc import Iterable
 from dataclasses import dataclass
+from typing import cast
 
 import numpy as np
 import shiboken6
@@ -125,7 +126,9 @@ class PlantsItem(QGraphicsItem):
         rows[:, 4:6] = sheet.side
         rows[:, 6:8] = stretch
         painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform, stretch != 1.0)
-        first = shiboken6.wrapInstance(rows.ctypes.data, QPainter.PixmapFragment)
+        first = cast(
+            QPainter.PixmapFragment, shiboken6.wrapInstance(rows.ctypes.data, QPainter.PixmapFragment)
+        )
         painter.drawPixmapFragments(first, len(rows), sheet.pixmap)
 
 

@@ -91,7 +91,7 @@ def _scalloped(area: QPainterPath, name: str) -> QPainterPath:
     """An outline with the lobed rim of foliage, about as wide as the outline itself."""
     rng = Random(crc32(name.encode()))
     ring = area.toSubpathPolygons()[0]
-    line = LineString([(p.x(), p.y()) for p in ring])
+    line = LineString([(p.x(), p.y()) for p in ring.toList()])
     count = max(9, min(60, round(line.length / 34)))
     step = line.length / count
     middle = area.boundingRect().center()

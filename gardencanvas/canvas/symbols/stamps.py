@@ -109,7 +109,7 @@ class Stamps:
         while self._bytes > self._budget and len(self._sheets) > 1:
             gone, dropped = self._sheets.popitem(last=False)
             self._bytes -= _weight(dropped)
-            self._sizes.get(gone[:-1], set()).discard(gone[-1])  # type: ignore[arg-type]
+            self._sizes.get(gone[:-1], set()).discard(gone[-1])
         return sheet
 
     def clear(self) -> None:
