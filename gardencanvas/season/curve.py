@@ -16,18 +16,22 @@ def _operator() -> Floats:
     """Matrix (365, 12) from monthly means to daily values.
 
     The curve minimises the sum of its squared second differences round the year under twelve exact month
-    means; the conditions of Karush, Kuhn and Tucker make that one linear system, which is the same for all
-    climates (month lengths are all it holds) and so is solved once.
+    means. Going round, differences are a convolution: in Fourier terms the conditions of Karush, Kuhn and
+    Tucker fall apart day by day, and a system of thirteen (twelve multipliers and the yearly mean) is left.
+    It is the same for all climates and solved once.
     """
-    second = np.roll(np.eye(YEAR), -1, axis=1) - 2 * np.eye(YEAR) + np.roll(np.eye(YEAR), 1, axis=1)
     means = np.zeros((12, YEAR))
     start = 0
     for month, length in enumerate(MONTH_DAYS):
         means[month, start : start + length] = 1.0 / length
         start += length
-    system = np.block([[2.0 * second.T @ second, means.T], [means, np.zeros((12, 12))]])
-    right = np.vstack([np.zeros((YEAR, 12)), np.eye(12)])
-    operator: Floats = np.linalg.solve(system, right)[:YEAR]
+    turn = 2.0 * np.pi * np.arange(YEAR // 2 + 1) / YEAR
+    stiffness = (2.0 - 2.0 * np.cos(turn)) ** 2
+    bends = np.divide(1.0, stiffness, out=np.zeros_like(stiffness), where=stiffness > 0.0)
+    shapes = np.fft.irfft(np.fft.rfft(means.T, axis=0) * bends[:, None], n=YEAR, axis=0)
+    system = np.block([[means @ shapes, np.ones((12, 1))], [np.ones((1, 12)), np.zeros((1, 1))]])
+    solved = np.linalg.solve(system, np.vstack([np.eye(12), np.zeros((1, 12))]))
+    operator: Floats = shapes @ solved[:12] + solved[12]
     operator.setflags(write=False)
     return operator
 

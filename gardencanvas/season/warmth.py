@@ -108,7 +108,7 @@ class Warmth:
         total = self.total[row]
         safe = np.maximum(total, 1e-9)
         # A millionth of a degree-day less: sums of equal days must not miss their own total by rounding.
-        goal = self.until(row, since) + np.maximum(need - 1e-6, 0.0)
+        goal = self.until(row, since) + need - 1e-6  # no need is met on the day itself, whatever the rounding
         years = np.floor(goal / safe)
         rest = goal - years * safe
         found = np.searchsorted(self._flat, rest + self._offset[row]) - row * (YEAR + 1)
