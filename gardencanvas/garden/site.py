@@ -2,7 +2,7 @@
 
 from typing import Annotated, Literal, Self
 
-from pydantic import Field, model_validator
+from pydantic import AfterValidator, Field, model_validator
 
 from gardencanvas.garden.value import Name, Note, Value
 
@@ -73,6 +73,6 @@ class Site(Value):
     latitude_deg: Annotated[float, Field(ge=-90.0, le=90.0)]
     longitude_deg: Annotated[float, Field(ge=-180.0, le=180.0)]
     elevation_m: Annotated[float, Field(ge=-450.0, le=6000.0)] = 0.0
-    bearing_deg: Annotated[float, Field(ge=0.0, lt=360.0)] = 0.0
+    bearing_deg: Annotated[float, Field(ge=0.0, le=360.0), AfterValidator(lambda d: d % 360.0)] = 0.0
     frost: Frost
     climate: Climate
