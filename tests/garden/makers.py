@@ -1,4 +1,4 @@
-"""Small gardens for tests: invented places, monthly means of a mild-winter climate from models.md 3.1."""
+"""Small gardens for tests: an invented place with invented monthly means of a mild maritime climate."""
 
 from datetime import date
 
