@@ -1,0 +1,133 @@
+"""Copies of a pattern laid beside it: on free ground of its bed first, else row by row."""
+
+from collections.abc import Iterator, Sequence
+from datetime import date
+from itertools import count, islice
+from math import ceil
+from typing import NamedTuple
+
+import numpy as np
+import shapely
+from shapely import MultiPoint, Polygon
+from shapely.affinity import translate
+from shapely.geometry.base import BaseGeometry
+
+from gardencanvas.garden.edits import rebuilt
+from gardencanvas.garden.ground import Bed
+from gardencanvas.garden.pattern import Block, Pattern, Rows, Strip
+from gardencanvas.garden.places import bed_ground
+from gardencanvas.planner.changes.spacing import moved
+
+_TOUCHES_M2 = 1e-4  # a square centimetre: grounds that share no more lie side by side
+_SLACK_M = 1e-6
+_MOST_TRIED = 600  # places near the pattern that are looked at
+
+
+class Stay(NamedTuple):
+    """Ground that is taken for a time, both days included."""
+
+    ground: BaseGeometry
+    first: date
+    last: date
+
+
+class Place(NamedTuple):
+    """Where a copy lies; ``free`` where the ground is its own while it stands."""
+
+    pattern: Pattern
+    free: bool
+
+
+def ground_taken(pattern: Pattern) -> BaseGeometry:
+    """The ground a pattern takes: its rectangle, or half a spacing round each of its stations."""
+    if isinstance(pattern, Rows | Strip | Block):
+        return Polygon(pattern.corners)
+    return MultiPoint(pattern.stations).buffer(pattern.spacing_m / 2, quad_segs=4)
+
+
+def laid_beside(
+    pattern: Pattern, bed: Bed | None, times: Sequence[tuple[date, date]], others: Sequence[Stay]
+) -> tuple[Place, ...]:
+    """A copy for each span of days, moved by whole widths or lengths of the pattern.
+
+    The nearest free ground comes first, across the rows before along them. Where there is none, the copy is
+    laid across the rows at the pattern's own distance, onto whatever is there.
+
+    Parameters
+    ----------
+    bed
+        Copies keep to it; None on bare plan, where any ground will do.
+    times
+        First and last day of each copy in the bed.
+    others
+        What takes ground beside the pattern itself.
+    """
+    taken = [Stay(ground_taken(pattern), date.min, date.max)]
+    places: list[Place] = []
+    used: set[tuple[int, int]] = {(0, 0)}
+    for first, last in times:
+        there = [s for s in others if s.first <= last and s.last >= first]
+        spot = next((s for s in _spots(pattern, bed) if _fits(pattern, s, bed, (*taken, *there))), None)
+        step = spot or next((0, j) for j in count(1) if (0, j) not in used)
+        used.add(step)
+        copy = _moved(pattern, step)
+        taken.append(Stay(ground_taken(copy), date.min, date.max))
+        places.append(Place(copy, spot is not None))
+    return tuple(places)
+
+
+def _size(pattern: Pattern) -> tuple[float, float]:
+    """Length and width of the ground along the pattern's own axes."""
+    turn = np.deg2rad(pattern.angle_deg)
+    cos, sin = np.cos(turn), np.sin(turn)
+    local = pattern.corners @ np.array([[cos, -sin], [sin, cos]])
+    length, width = np.ptp(local, axis=0).round(6)
+    return float(length), float(width)
+
+
+def _spots(pattern: Pattern, bed: Bed | None) -> Iterator[tuple[int, int]]:
+    """Whole lengths and widths by which a copy may be moved within the bed, near ones first."""
+    length, width = _size(pattern)
+    far, wide = 0, _MOST_TRIED
+    if bed is not None:
+        x0, y0, x1, y1 = bed_ground(bed).bounds
+        reach = float(np.hypot(x1 - x0, y1 - y0))
+        far, wide = ceil(reach / length), ceil(reach / width)
+    steps = ((i, j) for i in _outward(far) for j in _outward(wide) if (i, j) != (0, 0))
+    if bed is None:
+        return islice(steps, _MOST_TRIED)
+    return islice((s for s in steps if _near(pattern, s, bed)), _MOST_TRIED)
+
+
+def _outward(most: int) -> Iterator[int]:
+    """0, 1, −1, 2, −2 … to ``most``."""
+    yield 0
+    for step in range(1, most + 1):
+        yield step
+        yield -step
+
+
+def _offset(pattern: Pattern, step: tuple[int, int]) -> tuple[float, float]:
+    length, width = _size(pattern)
+    x, y = moved(pattern, step[0] * length, step[1] * width)
+    return x - pattern.origin[0], y - pattern.origin[1]
+
+
+def _moved(pattern: Pattern, step: tuple[int, int]) -> Pattern:
+    length, width = _size(pattern)
+    return rebuilt(pattern, origin=moved(pattern, step[0] * length, step[1] * width))
+
+
+def _near(pattern: Pattern, step: tuple[int, int], bed: Bed) -> bool:
+    """Whether the first station would lie within the bed's bounds: quick to ask."""
+    x, y = pattern.stations[0] + np.array(_offset(pattern, step))
+    x0, y0, x1, y1 = bed_ground(bed).bounds
+    return bool(x0 <= x <= x1 and y0 <= y <= y1)
+
+
+def _fits(pattern: Pattern, step: tuple[int, int], bed: Bed | None, taken: Sequence[Stay]) -> bool:
+    ground = translate(ground_taken(pattern), *_offset(pattern, step))
+    if bed is not None and not bed_ground(bed).buffer(_SLACK_M).covers(ground):
+        return False
+    shared = shapely.area(shapely.intersection([s.ground for s in taken], ground))
+    return bool((shared <= _TOUCHES_M2).all())
