@@ -5,9 +5,9 @@ from collections.abc import Sequence
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QTimer
+from PySide6.QtCore import QCoreApplication, Qt, QTimer
 from PySide6.QtGui import QGuiApplication, QIcon
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QMessageBox
 
 from gardencanvas import __version__
 from gardencanvas.app import faults
@@ -46,8 +46,7 @@ def demo_garden() -> Garden:
 def new_garden(year: int | None = None) -> Garden:
     """An empty garden at an invented place, to be set right in the site panel.
 
-    Monthly means are those of the worked example for the mean-preserving curve, a mild maritime climate;
-    frost dates are an invented middle. Both are the grower's to change.
+    Monthly means and frost dates are invented, those of a mild maritime climate: the grower's to change.
     """
     means = (3.2, 3.5, 6.3, 9.5, 13.2, 15.9, 18.1, 17.8, 14.8, 11.0, 6.9, 4.0)
     site = Site(
@@ -70,6 +69,11 @@ def run_window(argv: Sequence[str]) -> int:
         session = _session(list(argv))
     except FileRefused as error:
         print(f"gardencanvas: {error}", file=sys.stderr)  # noqa: T201 - no window yet
+        if QGuiApplication.platformName() not in {"offscreen", "minimal"}:  # opened by a double click
+            box = QMessageBox(QMessageBox.Icon.Information, "Garden Canvas", "")
+            box.setTextFormat(Qt.TextFormat.PlainText)
+            box.setText(app.tr("This file cannot be opened. {0}").format(error))
+            box.exec()
         return 2
     window = MainWindow(session)
     faults.Faults(window).install()
