@@ -92,11 +92,11 @@ class PlanScene(QGraphicsScene):
         self._cast_shadows()
         self._outline_selection()
 
-    def judge(self, report: FitReport | None) -> None:
-        """Show the verdicts of this report."""
+    def judge(self, report: FitReport | None, *, live: bool = False) -> None:
+        """Show the verdicts of this report; changes fade in, but for ``live`` ones during a drag."""
         fits = report.plantings if report is not None else {}
         changed = [mark for planting_id, mark in self.marks.items() if mark.judge(fits.get(planting_id))]
-        if changed and not self.look.still:
+        if changed and not (live or self.look.still):
             self._fade.begin(changed)
 
     def show_date(self, on: date) -> None:

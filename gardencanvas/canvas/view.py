@@ -111,7 +111,7 @@ class PlanView(PlanPane):
 
     def _judged(self, report: FitReport | None) -> None:
         self._trial = report
-        self.plan.judge(report if report is not None else self.desk.report)
+        self.plan.judge(report if report is not None else self.desk.report, live=report is not None)
 
     def _selected(self, ids: Iterable[str]) -> None:
         self.plan.select(ids)

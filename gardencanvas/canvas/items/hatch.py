@@ -39,9 +39,7 @@ def hatch(colour: str, gap: int, crossed: bool, ratio: float) -> QBrush:
 def hatch_lines(shape: QPainterPath, gap: int, *, crossed: bool) -> list[QLineF]:
     """The hatch as lines cut to a shape, in the shape's own units."""
     rings = [
-        Polygon([(p.x(), p.y()) for p in ring.toList()])
-        for ring in shape.toFillPolygons()
-        if ring.size() > 3
+        Polygon([(p.x(), p.y()) for p in ring.toList()]) for ring in shape.toFillPolygons() if ring.size() > 3
     ]
     ground = unary_union([ring.buffer(0) for ring in rings])
     if ground.is_empty:

@@ -82,7 +82,7 @@ def _draw_dashed(painter: QPainter, shape: Shape, lines: tuple[QPen, ...], pixel
 def pens(colour: str, paper: str, verdict: Verdict, pixel: float) -> tuple[QPen, ...]:
     """The pens of a mark, one over the other.
 
-    Square caps close the bends between single lines, which Qt has a quick way for only with such caps.
+    Square caps close the bends between single lines; of a see-through pen they would show.
     """
     if verdict is Verdict.CLEAR:
         lines = [pen(colour, 1.1 * pixel)]
@@ -94,8 +94,8 @@ def pens(colour: str, paper: str, verdict: Verdict, pixel: float) -> tuple[QPen,
     else:
         lines = [pen(colour, 3.4 * pixel)]
     for line in lines:
-        solid = line.style() == Qt.PenStyle.SolidLine
-        line.setCapStyle(Qt.PenCapStyle.SquareCap if solid else Qt.PenCapStyle.FlatCap)
+        whole = line.style() == Qt.PenStyle.SolidLine and line.color().alpha() == 255
+        line.setCapStyle(Qt.PenCapStyle.SquareCap if whole else Qt.PenCapStyle.FlatCap)
     return tuple(lines)
 
 

@@ -35,6 +35,18 @@ class Stand:
     xy: Floats  # (n, 2) centimetres
     variants: NDArray[np.int64]
     fragments: Floats  # (n, 10), filled anew for each painting
+    boxes: Floats  # (plantings, 4): left, top, right, bottom of each with its leaves, centimetres
+    ends: NDArray[np.int64]  # (plantings + 1,): where each one's rows begin and end
+
+    def within(self, box: QRectF, margin: float) -> NDArray[np.int64] | slice:
+        """Rows of the plantings that may show in a box."""
+        left, top, right, bottom = self.boxes.T
+        near = (left - margin <= box.right()) & (right + margin >= box.left())
+        near &= (top - margin <= box.bottom()) & (bottom + margin >= box.top())
+        if near.all():
+            return slice(None)
+        rows = [np.arange(self.ends[i], self.ends[i + 1]) for i in np.flatnonzero(near)]
+        return np.concatenate(rows) if rows else np.empty(0, dtype=np.int64)
 
 
 def stands_of(parts: Iterable[PlantingItem]) -> list[Stand]:
@@ -47,7 +59,17 @@ def stands_of(parts: Iterable[PlantingItem]) -> list[Stand]:
         xy = np.concatenate([part.xy for part in group])
         fragments = np.zeros((len(xy), 10))
         fragments[:, _OPACITY] = 1.0
-        stands.append(Stand(group[0], xy, np.concatenate([p.variants for p in group]), fragments))
+        rests = [part.rest for part in group]
+        stands.append(
+            Stand(
+                like=group[0],
+                xy=xy,
+                variants=np.concatenate([p.variants for p in group]),
+                fragments=fragments,
+                boxes=np.array([[r.left(), r.top(), r.right(), r.bottom()] for r in rests]),
+                ends=np.cumsum([0, *(len(p.xy) for p in group)]),
+            )
+        )
     return stands
 
 
@@ -88,7 +110,7 @@ class PlantsItem(QGraphicsItem):
         self.look.stamps.begin_frame()
         device = painter.deviceTransform()
         ratio = device.m11()
-        shown = device.mapRect(option.exposedRect)
+        shown = option.exposedRect
         world = painter.worldTransform()
         painter.setWorldTransform(device_pixels(painter))
         for stand in self._stands:
@@ -108,19 +130,20 @@ class PlantsItem(QGraphicsItem):
     ) -> None:
         """Stamp the plants of a stand that may show, in device pixels."""
         ratio = device.m11()
-        rows = stand.fragments
-        np.multiply(stand.xy, ratio, out=rows[:, :2])
+        half = (sheet.side * stretch / 2 + 1) / ratio
+        some = stand.within(shown, half)
+        xy, rows = stand.xy[some], stand.fragments[some]
+        inside = (xy[:, 0] > shown.left() - half) & (xy[:, 0] < shown.right() + half)
+        inside &= (xy[:, 1] > shown.top() - half) & (xy[:, 1] < shown.bottom() + half)
+        variants = stand.variants[some]
+        if not inside.all():
+            xy, rows, variants = xy[inside], rows[inside], variants[inside]
+        if len(rows) == 0:
+            return
+        np.multiply(xy, ratio, out=rows[:, :2])
         rows[:, _X] += device.dx()
         rows[:, _Y] += device.dy()
-        np.multiply(stand.variants % sheet.count, sheet.side, out=rows[:, _LEFT], casting="unsafe")
-        half = sheet.side * stretch / 2 + 1
-        x, y = rows[:, _X], rows[:, _Y]
-        inside = (x > shown.left() - half) & (x < shown.right() + half)
-        inside &= (y > shown.top() - half) & (y < shown.bottom() + half)
-        if not inside.all():
-            rows = rows[inside]
-            if len(rows) == 0:
-                return
+        rows[:, _LEFT] = variants % sheet.count * sheet.side
         if stretch == 1.0:
             np.rint(rows[:, :2], out=rows[:, :2])  # whole pixels: the quick way to copy
         rows[:, 4:6] = sheet.side
