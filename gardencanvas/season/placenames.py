@@ -26,7 +26,9 @@ def fold(text: str) -> str:
 
     Accents go, other scripts stay: ``São Paulo`` and ``sao  paulo`` fold to the same.
     """
-    apart = unicodedata.normalize("NFKD", text.casefold()).translate(_PLAIN)
+    # Taking apart can bring up capitals, and small letters can come apart once more.
+    apart = unicodedata.normalize("NFKD", text).casefold()
+    apart = unicodedata.normalize("NFKD", apart).casefold().translate(_PLAIN)
     kept = (c for c in apart if not unicodedata.combining(c) and c not in _UNHEARD)
     return unicodedata.normalize("NFC", " ".join("".join(c if c.isalnum() else " " for c in kept).split()))
 

@@ -7,7 +7,7 @@ from pathlib import Path
 from statistics import mean
 
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from gardencanvas.resources_folder import resources
@@ -114,6 +114,7 @@ def test_every_place_is_found_by_its_own_name(number):
         assert fold(place.name) in {fold(each.name) for each in LIST.search(place.name, 40)}
 
 
+@settings(max_examples=500)
 @given(st.text(max_size=60))
 def test_folding_twice_is_folding_once(text):
     assert fold(fold(text)) == fold(text)
