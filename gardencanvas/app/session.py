@@ -100,6 +100,11 @@ class Session(Desk):
         self.crops_changed.emit()
 
     @property
+    def checker(self) -> Checker:
+        """The engine that judges here, for searches on the window's own thread."""
+        return self._checker
+
+    @property
     def report(self) -> FitReport:
         """The engine's report of the committed garden and shown layout."""
         if self._report is None:

@@ -6,6 +6,7 @@ from gardencanvas.crops.model import Quantity, Variety
 from gardencanvas.fit.checker import Checker
 from gardencanvas.fit.report import Verdict
 from gardencanvas.garden.garden import Garden
+from gardencanvas.garden.ground import Fixture
 from gardencanvas.garden.pattern import RingPattern, Rows, Spots
 from gardencanvas.garden.planting import Planting, Start
 from tests.garden.makers import bed, garden
@@ -89,6 +90,13 @@ def ring_of_beans() -> Garden:
 def clumps() -> Garden:
     """Onions in clumps of six where the spacing is for four."""
     return garden(rows("onion", "onion", 0.2, day(4, 1), "sown", 0.25, 0.25, 3, per_station=6))
+
+
+def walled_tomato():
+    """A crop of full sun at the north foot of a high wall: north is up, and up is where y falls."""
+    outline = ((-2.0, 1.3), (6.0, 1.3), (6.0, 1.5), (-2.0, 1.5))
+    wall = Fixture(id="wall", name="Wall", kind="wall", outline=outline, height_m=4.0)
+    return garden(rows("tomato", "tomato", 0.3, day(5, 20), spacing=0.5), fixtures=(wall,))
 
 
 def quick_kind(days) -> Variety:

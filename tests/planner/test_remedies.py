@@ -8,7 +8,7 @@ from gardencanvas.files import open_garden
 from gardencanvas.fit.checker import Checker, check
 from gardencanvas.fit.report import Verdict
 from gardencanvas.garden import edits
-from gardencanvas.garden.ground import Fixture, LineSupport
+from gardencanvas.garden.ground import LineSupport
 from gardencanvas.planner import remedies as room
 from gardencanvas.planner.effort import LARGEST, effort
 from gardencanvas.planner.remedies import MOST, apply, remedies
@@ -30,6 +30,7 @@ from tests.planner.gardens import (
     troubles,
     two_brassicas,
     under_maize,
+    walled_tomato,
 )
 from tests.planner.replay import replay
 
@@ -261,11 +262,7 @@ def test_tender_crops_are_never_started_before_the_frosts_are_over():
 
 
 def test_nothing_is_offered_where_nothing_small_helps():
-    """A crop of full sun at the north foot of a high wall: north is up, and up is where y falls."""
-    outline = ((-2.0, 1.3), (6.0, 1.3), (6.0, 1.5), (-2.0, 1.5))
-    wall = Fixture(id="wall", name="Wall", kind="wall", outline=outline, height_m=4.0)
-    before = garden(rows("tomato", "tomato", 0.3, day(5, 20), spacing=0.5), fixtures=(wall,))
-    offered = found(before)
+    offered = found(walled_tomato())
     assert [f.code for f, _ in offered] == ["fixtures"]
     assert offered[0][1] == ()
 

@@ -33,9 +33,9 @@ class PlantingPage(QWidget):
         self._pill = Pill()
         self._values = ValueTable()
         self._side = SideView()
-        self._reasons = Reasons(session)
+        self.reasons = Reasons(session)
         self.exact = ExactNumbers(session)
-        for widget in (self._name, self._about, self._pill, self._values, self._side, self._reasons):
+        for widget in (self._name, self._about, self._pill, self._values, self._side, self.reasons):
             column.addWidget(widget)
         column.addWidget(PlainLabel(self.tr("Exact numbers"), "heading"))
         column.addWidget(self.exact)
@@ -46,7 +46,7 @@ class PlantingPage(QWidget):
     ) -> None:
         """Show a planting with what the report says of it."""
         fit = report.plantings.get(planting.id)
-        if fit is None:
+        if fit is None or self.reasons.holds(planting.id):
             return
         session = self._session
         crop = session.catalogue.resolve(planting.crop, planting.variety)
@@ -58,7 +58,7 @@ class PlantingPage(QWidget):
         self._pill.show_verdict(fit.verdict)
         self._values.show_rows(self._rows(planting, crop, fit, measure))
         self._side.show_plants(profiles(session, planting, report, colours), measure, colours, session.on)
-        self._reasons.show_findings(report.of(planting.id), planting.id)
+        self.reasons.show_findings(report.of(planting.id), planting.id, measure)
         self.exact.show_planting(planting, measure)
 
     def _pattern_word(self, planting: Planting) -> str:
