@@ -1,6 +1,6 @@
 """All findings of the layout, worst first; a click goes to the place and the date."""
 
-from PySide6.QtCore import QModelIndex, Qt, QTimer
+from PySide6.QtCore import QModelIndex, Qt
 from PySide6.QtGui import QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
 
 from gardencanvas.app.labels import PlainLabel, verdict_word
 from gardencanvas.app.session import Session
+from gardencanvas.app.soon import Soon
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.words.findings import reason
 from gardencanvas.words.plain import span
@@ -27,6 +28,7 @@ class FindingsPanel(QWidget):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._session = session
+        self._soon = Soon(self, self.rebuild)
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 8, 8, 8)
         top = QHBoxLayout()
@@ -35,13 +37,13 @@ class FindingsPanel(QWidget):
         self.kind.addItem(self.tr("all kinds"), None)
         for kind in Kind:
             self.kind.addItem(str(kind), kind)
-        self.kind.activated.connect(self._stale)
+        self.kind.activated.connect(self._soon.ask)
         self.least = QComboBox()
         self.least.setAccessibleName(self.tr("Least verdict shown"))
         self.least.addItem(self.tr("strains and clashes"), Verdict.STRAINS)
         self.least.addItem(self.tr("clashes only"), Verdict.CLASHES)
         self.least.addItem(self.tr("everything, gains too"), Verdict.CLEAR)
-        self.least.activated.connect(self._stale)
+        self.least.activated.connect(self._soon.ask)
         self.count = PlainLabel("", "quiet")
         self.count.setWordWrap(False)
         for widget in (self.kind, self.least, self.count):
@@ -69,16 +71,9 @@ class FindingsPanel(QWidget):
         self.empty = PlainLabel(self.tr("Nothing to worry about: no planting strains or clashes."), "hint")
         column.addWidget(self.table)
         column.addWidget(self.empty)
-        self._soon = QTimer(self)
-        self._soon.setSingleShot(True)
-        self._soon.setInterval(0)
-        self._soon.timeout.connect(self.rebuild)
-        session.changed.connect(self._stale)
-        session.layout_changed.connect(self._stale)
+        session.changed.connect(self._soon.ask)
+        session.layout_changed.connect(self._soon.ask)
         self.rebuild()
-
-    def _stale(self, *_: object) -> None:
-        self._soon.start()
 
     def rebuild(self) -> None:
         """Show the committed garden's findings."""

@@ -3,12 +3,13 @@
 It is the accessible face of the canvas: the same selection, the same commands.
 """
 
-from PySide6.QtCore import QItemSelection, QItemSelectionModel, QModelIndex, QSortFilterProxyModel, Qt, QTimer
+from PySide6.QtCore import QItemSelection, QItemSelectionModel, QModelIndex, QSortFilterProxyModel, Qt
 from PySide6.QtGui import QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QLineEdit, QTreeView, QVBoxLayout, QWidget
 
 from gardencanvas.app.labels import verdict_word
 from gardencanvas.app.session import Session
+from gardencanvas.app.soon import Soon
 from gardencanvas.fit.report import FitReport, PlantingFit
 from gardencanvas.garden.places import bed_of
 from gardencanvas.garden.planting import Planting
@@ -53,18 +54,12 @@ class Outline(QWidget):
         self.tree.selectionModel().selectionChanged.connect(self._chosen)
         column.addWidget(self.filter)
         column.addWidget(self.tree)
-        self._soon = QTimer(self)
-        self._soon.setSingleShot(True)
-        self._soon.setInterval(0)
-        self._soon.timeout.connect(self.rebuild)
-        session.changed.connect(self._stale)
-        session.layout_changed.connect(self._stale)
+        self._soon = Soon(self, self.rebuild)
+        session.changed.connect(self._soon.ask)
+        session.layout_changed.connect(self._soon.ask)
         session.previewed.connect(self._previewed)
         session.selection_changed.connect(self._follow)
         self.rebuild()
-
-    def _stale(self, *_: object) -> None:
-        self._soon.start()
 
     def rebuild(self) -> None:
         """Show the layout as it is now."""

@@ -1,11 +1,12 @@
 """The inspector panel: follows the selection, shows the page that fits it."""
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QScrollArea, QStackedWidget, QVBoxLayout, QWidget
 
 from gardencanvas.app.inspector.other_pages import BedPage, GardenPage, ManyPage, ThingPage
 from gardencanvas.app.inspector.planting_page import PlantingPage
 from gardencanvas.app.session import Session
+from gardencanvas.app.soon import Soon
 from gardencanvas.canvas.palette import Palette, palette
 from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Item
@@ -40,10 +41,8 @@ class Inspector(QScrollArea):
         column.setContentsMargins(14, 12, 14, 12)
         column.addWidget(self._stack)
         self.setWidget(inside)
-        self._soon = QTimer(self)
-        self._soon.setSingleShot(True)
-        self._soon.setInterval(30)  # a drag previews at each mouse move: words need no more than 30 a second
-        self._soon.timeout.connect(self.refresh)
+        # a drag previews at each mouse move: words need no more than thirty a second
+        self._soon = Soon(self, self.refresh, 30)
         session.changed.connect(self._stale)
         session.previewed.connect(self._preview)
         session.selection_changed.connect(self._stale)
@@ -58,12 +57,11 @@ class Inspector(QScrollArea):
 
     def _stale(self, *_: object) -> None:
         self._report = None
-        self._soon.start()
+        self._soon.ask()
 
     def _preview(self, report: FitReport | None) -> None:
         self._report = report
-        if not self._soon.isActive():
-            self._soon.start()
+        self._soon.ask()
 
     def refresh(self) -> None:
         """Show the selection as it is now."""

@@ -2,7 +2,7 @@
 
 from datetime import date, timedelta
 
-from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt, QTimer, Signal
+from PySide6.QtCore import QPoint, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QKeyEvent,
@@ -18,6 +18,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 
 from gardencanvas.app.ribbon.bars import Bar, Group, frost_spans, groups
 from gardencanvas.app.session import Session
+from gardencanvas.app.soon import Soon
 from gardencanvas.canvas.palette import Palette, palette, tint_of
 from gardencanvas.fit.report import Verdict
 from gardencanvas.garden.edits import rebuilt, replace
@@ -55,12 +56,9 @@ class RibbonView(QAbstractScrollArea):
             self.tr("Left and right move the date cursor by a day, Page keys by a month.")
         )
         self.viewport().setMouseTracking(True)
-        self._soon = QTimer(self)
-        self._soon.setSingleShot(True)
-        self._soon.setInterval(0)
-        self._soon.timeout.connect(self.rebuild)
-        session.changed.connect(self._stale)
-        session.layout_changed.connect(self._stale)
+        self._soon = Soon(self, self.rebuild)
+        session.changed.connect(self._soon.ask)
+        session.layout_changed.connect(self._soon.ask)
         session.previewed.connect(self._previewed)
         session.selection_changed.connect(self._repaint)
         session.date_changed.connect(self._repaint)
@@ -98,15 +96,12 @@ class RibbonView(QAbstractScrollArea):
     def minimumSizeHint(self) -> QSize:
         return QSize(300, 90)
 
-    def _stale(self, *_: object) -> None:
-        self._soon.start()
-
     def _repaint(self, *_: object) -> None:
         self.viewport().update()
 
     def _previewed(self, report: object) -> None:
         if report is None or self._draft is not None:
-            self._stale()
+            self._soon.ask()
         else:
             self._repaint()
 
@@ -364,7 +359,7 @@ class RibbonView(QAbstractScrollArea):
         if self._dragging and draft is not None:
             self._session.propose(draft, self.tr("Move in time"))
         self._pressed, self._dragging = None, False
-        self._stale()
+        self._soon.ask()
 
     def _drag_bar(self, days: int) -> None:
         session = self._session
@@ -383,7 +378,7 @@ class RibbonView(QAbstractScrollArea):
         if key == Qt.Key.Key_Escape and self._pressed is not None:
             self._draft, self._pressed, self._dragging = None, None, False
             self._session.preview(None)
-            self._stale()
+            self._soon.ask()
         elif key in steps:
             step = steps[key] * (7 if event.modifiers() & Qt.KeyboardModifier.ShiftModifier else 1)
             self._session.show_date(
