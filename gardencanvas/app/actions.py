@@ -102,7 +102,7 @@ class Actions(QObject):
         view = self._window.view
         self._add(menu, "zoom in", self.tr("Zoom &in"), view.zoom_in, ["Ctrl++", "Ctrl+="])
         self._add(menu, "zoom out", self.tr("Zoom &out"), view.zoom_out, "Ctrl+-")
-        self._add(menu, "fit", self.tr("&Fit the plan"), view.fit, ["Ctrl+9", "Home"])
+        self._add(menu, "fit", self.tr("&Fit the plan"), view.fit, "Ctrl+9")
         self._add(menu, "fit selection", self.tr("Fit the &selection"), self.fit_selection, "Ctrl+8")
         menu.addSeparator()
         self._check(
