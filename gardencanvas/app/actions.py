@@ -11,6 +11,7 @@ from gardencanvas import __version__
 from gardencanvas.app import commands, filing, settings, theme
 from gardencanvas.app.session import Session
 from gardencanvas.canvas import keys
+from gardencanvas.words.plain import Measure
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -72,6 +73,7 @@ class Actions(QObject):
         menu.addSeparator()
         self._add(menu, "save", self.tr("&Save"), self.save, _KEY.Save)
         self._add(menu, "save as", self.tr("Save &as…"), self.save_as, "Ctrl+Shift+S")
+        self._add(menu, "bed map", self.tr("Save the &bed map…"), self.bedmap, "Ctrl+P")
         self._add(menu, "picture", self.tr("Save a &picture…"), self.picture, "Ctrl+E")
         menu.addSeparator()
         self._add(menu, "close", self.tr("&Quit"), self.quit, "Ctrl+Q")
@@ -283,6 +285,10 @@ class Actions(QObject):
     def picture(self) -> None:
         """Save the plan on the date cursor as a picture."""
         self._window.filing.save_picture(self._session)
+
+    def bedmap(self) -> None:
+        """Save the bed map of the shown layout as PDF."""
+        self._window.filing.save_bedmap(self._session, Measure(self._window.units))
 
     def quit(self) -> None:
         """Close the window, with the question about unsaved changes."""

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 from gardencanvas.app import settings
 from gardencanvas.app.session import Session
 from gardencanvas.files import SUFFIX, CannotWrite, FileRefused, open_garden
+from gardencanvas.words.plain import Measure
 
 FILTER = f"Garden Canvas (*{SUFFIX})"
 
@@ -92,6 +93,23 @@ class Filing(QObject):
             write_picture(session.garden, session.layout_id, path, session.on)
         except CannotWrite as error:
             tell(self._window, self.tr("The picture is not saved"), str(error))
+
+    def save_bedmap(self, session: Session, measure: Measure) -> None:
+        """Ask for a file and write the bed map of the shown layout to it."""
+        suggested = f"{Path(_file_name(session.garden.name)).stem}.pdf"
+        name, _ = QFileDialog.getSaveFileName(
+            self._window, self.tr("Save the bed map"), suggested, self.tr("Bed map (*.pdf)")
+        )
+        if not name:
+            return
+        from gardencanvas.paper.bedmap import Plan, write_bedmap  # not needed to start
+
+        path = Path(name) if Path(name).suffix.lower() == ".pdf" else Path(name + ".pdf")
+        plan = Plan(session.garden, session.layout, session.report, session.catalogue, measure, session.on)
+        try:
+            write_bedmap(plan, path)
+        except CannotWrite as error:
+            tell(self._window, self.tr("The bed map is not saved"), str(error))
 
     def may_leave(self, session: Session) -> bool:
         """Whether the session may go: saved, or given up by the grower."""

@@ -201,3 +201,13 @@ def test_names_are_shown_as_the_characters_they_are(open_window):
     main.inspector.refresh()
     assert main.inspector.bed.name.text() == name
     assert main.inspector.garden.name.text()
+
+
+def test_bed_map_and_picture_are_saved_from_the_menu(with_bed, qtbot, tmp_path, monkeypatch):
+    _drag_from_tin(with_bed, qtbot, "leek", 1.8, 0.6)
+    chosen = tmp_path / "out"
+    monkeypatch.setattr(filing.QFileDialog, "getSaveFileName", lambda *_: (str(chosen), ""))
+    with_bed.actions_.all["bed map"].trigger()
+    with_bed.actions_.all["picture"].trigger()
+    assert (tmp_path / "out.pdf").read_bytes().startswith(b"%PDF-")
+    assert (tmp_path / "out.png").read_bytes().startswith(b"\x89PNG")
