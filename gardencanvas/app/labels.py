@@ -1,5 +1,8 @@
 """Labels that show the grower's words as they are: plain text, elided with the whole on hover."""
 
+from html import escape
+from textwrap import wrap
+
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
@@ -61,14 +64,15 @@ class ElidedLabel(QWidget):
 
     def _hint(self) -> None:
         cut = self.fontMetrics().horizontalAdvance(self._text) > self.width()
-        self.setToolTip(_as_plain(self._text) if cut else "")
+        self.setToolTip(as_plain(self._text) if cut else "")
 
 
-def _as_plain(text: str) -> str:
-    """A tooltip that Qt will not take for markup."""
-    return (
-        text.replace("&", "&amp;").replace("<", "&lt;").join(("<span>", "</span>")) if "<" in text else text
-    )
+def as_plain(text: str) -> str:
+    """A tooltip that Qt will not take for markup; long lines are broken."""
+    lines = [part for line in text.split("\n") for part in wrap(line, 80) or [""]]
+    if "<" not in text:
+        return "\n".join(lines)
+    return f"<span>{'<br>'.join(escape(line, quote=False) for line in lines)}</span>"
 
 
 class Pill(QLabel):
@@ -122,7 +126,7 @@ class ValueTable(QWidget):
             label.setWordWrap(False)
             label.setAlignment(Qt.AlignmentFlag.AlignTop)
             shown = PlainLabel(value, "value")
-            shown.setToolTip(_as_plain(source))
+            shown.setToolTip(as_plain(source))
             shown.setAccessibleName(f"{name}: {value}")
             shown.setAccessibleDescription(source)
             self._grid.addWidget(label, number, 0)

@@ -99,15 +99,14 @@ class MonthStrip(QWidget):
             for left, right in self.spans(self._frost):
                 frosty = QRectF(left, head, right - left, bottom - head)
                 painter.fillRect(frosty, QColor(self._colours.frost))
-        day = 0
+        metrics, day = painter.fontMetrics(), 0
+        whole = max(metrics.horizontalAdvance(m[:3]) for m in MONTHS) < (self._x(YEAR) - self._x(0)) / 12 - 4
         for number in range(12):
             month = (self._first_month - 1 + number) % 12
             left, right = self._x(day), self._x(day + MONTH_DAYS[month])
             painter.setPen(QPen(QColor(self._colours.grid_strong)))
             painter.drawLine(QPointF(left, head), QPointF(left, bottom))
-            name = MONTHS[month][:3]
-            if painter.fontMetrics().horizontalAdvance(name) > right - left - 4:
-                name = name[:1]
+            name = MONTHS[month][: 3 if whole else 1]
             painter.setPen(QColor(self._colours.quiet))
             painter.drawText(QRectF(left, 0, right - left, head), Qt.AlignmentFlag.AlignCenter, name)
             day += MONTH_DAYS[month]

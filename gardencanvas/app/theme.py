@@ -77,6 +77,12 @@ QScrollArea > QWidget {{ background: {c.panel}; border-radius: 8px; }}
 *[role="quiet"], *[role="source"] {{ color: {c.quiet}; }}
 *[role="source"] {{ font-size: {small:.1f}pt; }}
 *[role="hint"] {{ color: {c.quiet}; }}
+*[role="estimated"] {{ color: {c.quiet}; font-weight: 600; }}
+*[role="warning"] {{ color: {c.verdicts[2]}; font-weight: 600; }}
+*[role="fault"] {{ color: {c.verdicts[3]}; }}
+QFrame[role="card"][severity="high"] {{ border-left: 3px solid {c.verdicts[3]}; }}
+QFrame[role="card"][severity="medium"] {{ border-left: 3px solid {c.verdicts[2]}; }}
+QFrame[role="card"][severity="low"] {{ border-left: 3px solid {c.line}; }}
 QLabel[role="pill"] {{ border-radius: 8px; padding: 2px 12px; min-height: 15px; font-weight: 600; font-size: {small:.1f}pt; }}
 QFrame[role="card"] {{ background: {c.paper}; border-radius: 4px; }}
 {pills}

@@ -39,16 +39,22 @@ def _shown_of(field: str, measure: Measure, number: float) -> str:
 
 def amount(field: str, value: Quantity, measure: Measure) -> str:
     """A quantity with its range: ``35 cm (25–45)``; the number alone where it has none."""
+    mid, around = parts(field, value, measure)
+    return f"{mid} ({around})" if around else mid
+
+
+def parts(field: str, value: Quantity, measure: Measure) -> tuple[str, str]:
+    """A quantity and its range: ``35 cm`` and ``25–45``, the unit where it is another; empty for none."""
     low, mid, high = (shown(field, n, measure) for n in (value.low, value.mid, value.high))
     if low == high:
-        return mid
+        return mid, ""
     (low_number, low_unit), (_, mid_unit), (high_number, high_unit) = map(_parted, (low, mid, high))
     dash = " to " if low_number.startswith("−") else "–"
     if low_unit == mid_unit == high_unit:
-        return f"{mid} ({low_number}{dash}{high_number})"
+        return mid, f"{low_number}{dash}{high_number}"
     if low_unit == high_unit:
-        return f"{mid} ({low_number}{dash}{high})"
-    return f"{mid} ({low} – {high})"
+        return mid, f"{low_number}{dash}{high}"
+    return mid, f"{low} – {high}"
 
 
 def _parted(text: str) -> tuple[str, str]:

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Basis, Crop, Fact, Harvest, Hazard, Quantity, Start
-from gardencanvas.words.amounts import amount, in_words
+from gardencanvas.words.amounts import in_words, parts
 from gardencanvas.words.plain import Measure
 from gardencanvas.words.sources import cited, origin
 
@@ -15,10 +15,11 @@ CAUTION = "Follow local rules and qualified advice."
 
 @dataclass(frozen=True, slots=True)
 class Told:
-    """One row: what, how much, and where it comes from. ``source`` is a citation's id."""
+    """One row: what, how much with its range, and where it comes from: ``source`` is a citation's id."""
 
     label: str
     value: str
+    around: str = ""  # its range
     origin: str = ""
     source: str = ""
     estimated: bool = False
@@ -134,11 +135,11 @@ def _told(crop: Crop, field: _Field, known: Catalogue, measure: Measure) -> Told
     if value is None:
         return None
     if isinstance(value, Fact):
-        return Told(field.label, value.value, origin(known, value), value.source)
+        return Told(field.label, value.value, "", origin(known, value), value.source)
     estimated = value.basis is Basis.FALLBACK
-    number = amount(field.name, value, measure)
+    number, around = parts(field.name, value, measure)
     told = origin(known, value, in_words(field.name, measure))
-    return Told(field.label, f"≈ {number}" if estimated else number, told, value.source, estimated)
+    return Told(field.label, f"≈ {number}" if estimated else number, around, told, value.source, estimated)
 
 
 def hazard_words(hazard: Hazard) -> str:
@@ -147,9 +148,18 @@ def hazard_words(hazard: Hazard) -> str:
     return " ".join(p if p.endswith((".", "!")) else f"{p}." for p in parts if p)
 
 
-def citations(found: Iterable[Section], crop: Crop, known: Catalogue) -> dict[str, tuple[int, str]]:
-    """Every source that a crop's page names, in the order of naming: id -> number and citation."""
+def citations(
+    found: Iterable[Section], crop: Crop, known: Catalogue, others: Iterable[str] = ()
+) -> dict[str, tuple[int, str]]:
+    """Every source that a crop's page names, in the order of naming: id -> number and citation.
+
+    Parameters
+    ----------
+    others
+        Ids of what the page names besides.
+    """
     ids = [h.source for h in crop.hazards]
     ids += [t.source for s in found for t in s.rows if t.source]
     ids += [r.source for r in crop.remarks]
+    ids += others
     return {i: (number, cited(known, i)) for number, i in enumerate(dict.fromkeys(ids), 1)}

@@ -48,7 +48,7 @@ def test_every_number_of_every_crop_and_variety_names_a_citation(units):
         crop = KNOWN.resolve(crop_id, variety)
         found = sections(crop, KNOWN, Measure(units))
         for told in (t for s in found for t in s.rows):
-            if re.search(r"\d", told.value):
+            if re.search(r"\d", told.value + told.around):
                 assert told.source in KNOWN.sources, (crop_id, told.label)
                 assert KNOWN.sources[told.source].title in told.origin, (crop_id, told.label)
         assert set(citations(found, crop, KNOWN)) <= set(KNOWN.sources), crop_id

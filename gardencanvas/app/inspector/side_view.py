@@ -96,7 +96,7 @@ class SideView(QWidget):
         for direction, most in ((-1, above), (1, below)):
             for number in range(1, int(most / step + 1e-6) + 1):
                 y = ground + direction * number * step * scale
-                if not area.top() + 12 < y < area.bottom() - 2:
+                if not area.top() + 12 < y < area.bottom() - 6:
                     continue
                 painter.setPen(pen)
                 painter.drawLine(QPointF(area.left() + 46, y), QPointF(area.right(), y))
