@@ -20,7 +20,9 @@ class Look:
     stamps: Stamps = field(default_factory=Stamps)
     scale: float = 2.0
     measure: Measure = field(default_factory=Measure)
-    vector: bool = False  # draw plants as shapes, not stamps: for paper
+    vector: bool = False  # draw lines and hatches that scale: for paper and pictures
+    stamped: bool = True  # stamp plants from ready pictures; else draw each as shapes
+    finest: int = 2  # detail that shapes are drawn with, at most
     marks: bool = True
     names: bool = True
     still: bool = False  # reduced motion: nothing fades

@@ -21,6 +21,7 @@ _NOMINAL_DPI = 96.0  # a picture is laid out in units of 1/96 inch, as screens a
 _INCH_M = 0.0254
 _LONGEST = 1400.0  # of the plan, in those units
 _TITLE, _FOOT, _MARGIN = 58.0, 62.0, 26.0
+_FINE_PLANTS = 1500
 _ABOVE_CM = 26.0  # room for the names of beds along the upper edge
 
 
@@ -35,6 +36,7 @@ def render_plan(
     crops: Catalogue | None = None,
     dark: bool = False,
     marks: bool = True,
+    stamped: bool = False,
     pixel: float = 1.0,
     measure: Measure | None = None,
 ) -> None:
@@ -46,10 +48,14 @@ def render_plan(
         Without a transform of its own; it is left as it was.
     rect
         In device units.
+    stamped
+        Stamp plants as pixels, which is far quicker where there are thousands; else draw them as shapes.
     pixel
         Device units in a nominal pixel (1/96 inch): lines and letters are sized by it.
     """
-    look = Look(vector=True, marks=marks, measure=measure or Measure())
+    plants = sum(p.pattern.count for p in garden.layout(layout_id).plantings)
+    look = Look(vector=True, stamped=stamped, finest=_finest(plants), marks=marks)
+    look.measure = measure or Measure()
     look.use(dark)
     painter.save()
     painter.setViewport(rect.toRect())
@@ -62,6 +68,7 @@ def render_plan(
     plan.show_garden(garden, layout_id, crops or _crops_of(garden))
     plan.judge(report)
     box = plan_box(plan)
+    plan.trim_shadows(box)
     inner = room.adjusted(_MARGIN, _TITLE, -_MARGIN, -_FOOT)
     scale = min(inner.width() / box.width(), inner.height() / box.height())
     plan.rescale(scale)
@@ -75,6 +82,11 @@ def render_plan(
     if marks and legend_width(look) + width + 140 < room.width():
         draw_legend(painter, look, QPointF(_MARGIN, room.bottom() - 22))
     painter.restore()
+
+
+def _finest(plants: int) -> int:
+    """How finely plants are drawn as shapes: with thousands of them a file would take minutes."""
+    return 2 if plants <= _FINE_PLANTS else 1 if plants <= 3 * _FINE_PLANTS else 0
 
 
 def plan_box(plan: PlanScene) -> QRectF:
@@ -144,7 +156,7 @@ def _write_png(
     image.setDotsPerMeterY(round(dpi / _INCH_M))
     painter = QPainter(image)
     try:
-        render_plan(painter, QRectF(image.rect()), garden, layout_id, on, report, pixel=pixel)
+        render_plan(painter, QRectF(image.rect()), garden, layout_id, on, report, stamped=True, pixel=pixel)
     finally:
         painter.end()
     QImageWriter(device, b"png").write(image)

@@ -134,6 +134,11 @@ class PlanScene(QGraphicsScene):
         """The box round everything that is drawn, in centimetres."""
         return span([part.value for part in self.parts.values()])
 
+    def trim_shadows(self, box: QRectF) -> None:
+        """Let no shadow fall outside a box."""
+        for shadow in self._shadows:
+            shadow.trim(box)
+
     # finding
 
     def items_within(self, box: QRectF) -> list[str]:

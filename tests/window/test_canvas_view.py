@@ -2,6 +2,7 @@
 
 from datetime import date
 from math import cos, pi, sin
+from random import Random
 
 import pytest
 from PySide6.QtCore import QPoint, QPointF, QRectF, Qt
@@ -9,6 +10,7 @@ from PySide6.QtGui import QColor, QContextMenuEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
+from gardencanvas.canvas.copies import add_shifted, copies_of
 from gardencanvas.garden import edits
 from gardencanvas.garden.ground import Bed
 from tests.window.hand import CTRL, MIDDLE, SHIFT, Hand, two_rows
@@ -181,3 +183,36 @@ def test_many_corners_and_tiny_beds_are_drawn_without_complaint(hand):
     assert not hand.view.viewport().grab().isNull()
     assert hand.view.plan.item_at(QPointF(600, 100)) == "round"
     assert QRectF(hand.view.plan.extent()).contains(QPointF(901, 1))
+
+
+def test_items_follow_any_run_of_edits_undone_and_redone(hand):
+    """After every step each item shows the very value of the garden, and nothing else is on the plan."""
+    chance, session, view = Random(7), hand.session, hand.view
+    for _ in range(60):
+        garden, layout_id = session.garden, session.layout_id
+        ids = [item.id for item in session.layout.items()]
+        some = set(chance.sample(ids, min(len(ids), 2)))
+        step = chance.randrange(6)
+        if step == 0:
+            session.propose(edits.shift(garden, layout_id, some, chance.uniform(-1, 1), 0.3), "Move")
+        elif step == 1:
+            session.propose(edits.turn(garden, layout_id, some, 15.0, (1.0, 1.0)), "Turn")
+        elif step == 2 and len(ids) > 3:
+            session.propose(edits.remove(garden, layout_id, some), "Delete")
+        elif step == 3:
+            copies = copies_of(garden, layout_id, some)
+            session.propose(add_shifted(garden, layout_id, copies, 0.2, 0.2), "Copy")
+        elif step == 4:
+            session.undo_stack.undo()
+        else:
+            session.undo_stack.redo()
+        session.select(some)
+        values = {item.id: item for item in (*session.layout.items(), *session.garden.fixtures)}
+        assert view.plan.parts.keys() == values.keys()
+        assert all(part.value is values[i] for i, part in view.plan.parts.items())
+        assert view.plan.marks.keys() == {p.id for p in session.layout.plantings}
+        assert {i: m.verdict for i, m in view.plan.marks.items()} == {
+            i: fit.verdict for i, fit in session.report.plantings.items()
+        }
+        in_layers = {id(part) for part in view.plan.plants._parts}
+        assert in_layers == {id(mark.plants) for mark in view.plan.marks.values()}

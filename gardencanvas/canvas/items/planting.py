@@ -72,7 +72,7 @@ class PlantingItem(Part):
 
     def _settle(self) -> None:
         """Paint nothing of its own where the layer draws all there is to see."""
-        idle = not (self.footprints or self.look.vector)
+        idle = self.look.stamped and not self.footprints
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemHasNoContents, idle)
 
     def kind_key(self) -> tuple[object, ...]:
@@ -109,9 +109,11 @@ class PlantingItem(Part):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if self.footprints:
             self._paint_footprints(painter)
-        if self.look.vector and self.state.stage == "standing":
+        if self.look.stamped:
+            return
+        if self.state.stage == "standing":
             self._paint_plants(painter)
-        elif self.look.vector:
+        else:
             self._paint_stations(painter)
 
     def _paint_plants(self, painter: QPainter) -> None:
@@ -119,7 +121,7 @@ class PlantingItem(Part):
         tint = self.growth.tint(self.look.colours)
         radius = self.state.radius_m * CM
         seed = crc32(self.growth.habit.encode())
-        detail = min(detail_for(radius * self.look.scale), 2)
+        detail = min(detail_for(radius * self.look.scale), self.look.finest)
         for (x, y), variant in zip(self.xy, self.variants, strict=True):
             draw_plant(
                 painter,

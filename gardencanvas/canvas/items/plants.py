@@ -17,7 +17,7 @@ from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 from gardencanvas.canvas.items import order
 from gardencanvas.canvas.items.planting import PlantingItem
 from gardencanvas.canvas.look import CM, Look
-from gardencanvas.canvas.symbols.stamps import Sheet
+from gardencanvas.canvas.symbols.stamps import FRAME_S, Sheet
 
 Floats = NDArray[np.float64]
 
@@ -103,11 +103,11 @@ class PlantsItem(QGraphicsItem):
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None
     ) -> None:
-        if self.look.vector:
+        if not self.look.stamped:
             return
         if self._stands is None:
             self._stands = stands_of(self._parts)
-        self.look.stamps.begin_frame()
+        self.look.stamps.begin_frame(float("inf") if self.look.vector else FRAME_S)
         device = painter.deviceTransform()
         ratio = device.m11()
         shown = option.exposedRect

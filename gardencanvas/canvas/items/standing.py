@@ -6,7 +6,7 @@ from random import Random
 from zlib import crc32
 
 import numpy as np
-from PySide6.QtCore import QLineF, QPointF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath
 from PySide6.QtWidgets import QStyleOptionGraphicsItem, QWidget
 from shapely import LineString, Polygon
@@ -221,12 +221,21 @@ class ShadowItem(Part):
 
     def __init__(self, look: Look, moments: list[QPainterPath], clear_share: float) -> None:
         super().__init__(look, order.SHADOW)
-        self._moments = moments
         self._alpha = round(60 * (1 - clear_share) / len(moments))
+        self._fall(moments)
+
+    def _fall(self, moments: list[QPainterPath]) -> None:
+        self._moments = moments
         every = QPainterPath()
         for moment in moments:
             every.addPath(moment)
         self._take(every)
+
+    def trim(self, box: QRectF) -> None:
+        """Cut off what lies outside a box: SVG files have no clipping."""
+        room = QPainterPath()
+        room.addRect(box)
+        self._fall([moment.intersected(room) for moment in self._moments])
 
     def paint(
         self, painter: QPainter, option: QStyleOptionGraphicsItem, widget: QWidget | None = None

@@ -21,7 +21,7 @@ from gardencanvas.crops.model import Habit
 
 LARGEST = 300  # device pixels of radius; beyond it the stamp is stretched
 _BUDGET = 96_000_000  # bytes of pixmaps kept
-_FRAME_S = 0.003  # of a frame's 16.7 ms
+FRAME_S = 0.003  # of a frame's 16.7 ms
 _TURNED_PX, _OWN = 11.0, 2  # larger plants: two are drawn, the rest are these two turned
 _SCALES = (1.0, 0.95, 1.0, 0.92, 0.98, 0.94)  # plants of one row differ a little in size
 
@@ -67,7 +67,7 @@ class Stamps:
         self._until = float("inf")
         self.owed = False
 
-    def begin_frame(self, seconds: float = _FRAME_S) -> None:
+    def begin_frame(self, seconds: float = FRAME_S) -> None:
         """Draw new sheets for so long at most, from now on."""
         self._until = perf_counter() + seconds
         self.owed = False

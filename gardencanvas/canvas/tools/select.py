@@ -106,8 +106,12 @@ class SelectTool(Tool):
         self._waiting = self._pressed = self._on_click = None
 
     def hover(self, pointer: Pointer) -> None:
-        handle = self.view.handle_at(pointer.pixel)
-        self.view.viewport().setCursor(self.cursor if handle is None else Qt.CursorShape.PointingHandCursor)
+        cursor = self.cursor
+        if self.view.handle_at(pointer.pixel) is not None:
+            cursor = Qt.CursorShape.PointingHandCursor
+        elif self.view.desk.selection and self.view.plan.item_at(pointer.at) in self.view.desk.selection:
+            cursor = Qt.CursorShape.SizeAllCursor
+        self.view.viewport().setCursor(cursor)
 
     def key(self, event: QKeyEvent) -> bool:
         busy = self._gesture is not None or self._pressed is not None
