@@ -81,6 +81,7 @@ class Session(Desk):
         self._checker = Checker(self._catalogue)
         self._report: FitReport | None = None
         self._preview_report: FitReport | None = None
+        self._preview_garden: Garden | None = None
         self._courses: dict[str, _Followed] = {}
 
     # what is known
@@ -115,6 +116,11 @@ class Session(Desk):
     def shown_report(self) -> FitReport:
         """The report of what is on the screen: the preview during a drag, else the committed garden's."""
         return self._preview_report or self.report
+
+    @property
+    def shown_garden(self) -> Garden:
+        """The garden on the screen: the one previewed, else the committed one."""
+        return self._preview_garden or self.garden
 
     def course(self, planting: Planting) -> Course:
         """How one planting grows through the season; computed anew only when that changes."""
@@ -173,10 +179,11 @@ class Session(Desk):
         """Judge a garden that is not committed; None ends the preview."""
         if garden is None:
             if self._preview_report is not None:
-                self._preview_report = None
+                self._preview_report = self._preview_garden = None
                 self.previewed.emit(None)
             return None
         self._preview_report = self._checker.update(garden, self.layout_id)
+        self._preview_garden = garden
         self.previewed.emit(self._preview_report)
         return self._preview_report
 

@@ -35,6 +35,11 @@ class Desk(QObject):
         return self.garden.layout(self.layout_id)
 
     @property
+    def shown_garden(self) -> Garden:
+        """The garden on the screen: the one previewed, else the committed one."""
+        return self.garden
+
+    @property
     def catalogue(self) -> Catalogue:
         """All crops known here, the garden's own included."""
         raise TypeError("Desk is a base: use Session")

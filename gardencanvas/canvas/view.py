@@ -111,6 +111,9 @@ class PlanView(PlanPane):
 
     def _judged(self, report: FitReport | None) -> None:
         self._trial = report
+        if self._settled:  # tried out elsewhere: a gesture here shows its own
+            self.plan.show_garden(self.desk.shown_garden, self.desk.layout_id, self.desk.catalogue)
+            self._place_handles()
         self.plan.judge(report if report is not None else self.desk.report, live=report is not None)
 
     def _selected(self, ids: Iterable[str]) -> None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from math import atan2, degrees
 from typing import Any
 
 from gardencanvas.crops.catalogue import Catalogue
@@ -19,6 +20,8 @@ SUPPORTS = {
     "stake": ("a stake", "stakes"),
 }
 
+WINDS = ("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west")
+
 
 @dataclass(frozen=True)
 class _Change:
@@ -28,6 +31,7 @@ class _Change:
     measure: Measure
     name: Callable[[str], str]  # of a planting or bed, by id
     variety: Callable[[str], str]  # of the changed planting's crop
+    bearing_deg: float  # of the plan's top edge
     sufferer: bool
 
     @property
@@ -44,6 +48,11 @@ class _Change:
         other = self.numbers["other"]
         return f" next to {self.name(other)}" if other else ""
 
+    def wind(self) -> str:
+        """The compass direction of a move, to an eighth."""
+        way = atan2(self.numbers["dx_m"], -self.numbers["dy_m"])
+        return WINDS[round((self.bearing_deg + degrees(way)) / 45.0) % 8]
+
     def fewer(self) -> str:
         number = self.numbers["fewer"]
         return f" ({counted(number, 'plant', 'plants')} fewer)" if number else ""
@@ -58,7 +67,9 @@ def _whither(c: _Change) -> str:
     toward = c.numbers["toward"]
     if toward == "away":
         return f"{far} away from {c.name(other)}"
-    return f"{far} into {c.name(other)}" if toward == "into" else f"{far} {toward} the bed"
+    if toward == "into":
+        return f"{far} into {c.name(other)}"
+    return f"{far} {c.wind()} {toward} the bed"
 
 
 def _shift(c: _Change) -> str:
@@ -155,5 +166,6 @@ def remedy_text(
         return crop_name(catalogue, crop, variety_id)
 
     sufferer = remedy.numbers["planting"] == finding.plantings[0]
-    change = _Change(dict(remedy.numbers), measure or Measure(), name, variety, sufferer)
+    bearing = garden.site.bearing_deg
+    change = _Change(dict(remedy.numbers), measure or Measure(), name, variety, bearing, sufferer)
     return REMEDIES[remedy.code](change)

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication, QScrollArea
 from gardencanvas.app.inspector.panel import Inspector
 from gardencanvas.app.inspector.reasons import Reasons
 from gardencanvas.app.session import Session
+from gardencanvas.canvas.view import PlanView
 from gardencanvas.fit.checker import check
 from gardencanvas.fit.report import Verdict
 from gardencanvas.garden import edits
@@ -109,6 +110,19 @@ def test_hovering_tries_a_remedy_out_and_leaving_ends_it(reasons, session, qtbot
     assert seen[-1] is None
     assert session.shown_report is committed
     assert session.undo_stack.count() == 0
+
+
+def test_the_plan_shows_what_is_tried_out(reasons, session, qtbot):
+    view = PlanView(session)
+    qtbot.addWidget(view)
+    show(reasons, qtbot)
+    button = next(b for b in buttons(reasons) if b.said.startswith("Move "))
+    hover(button)
+    tried = session.shown_garden
+    assert tried is not session.garden
+    assert view.plan.garden is tried
+    leave(button)
+    assert view.plan.garden is session.garden is session.shown_garden
 
 
 def test_what_is_tried_out_does_not_take_the_button_away(reasons, session, qtbot):

@@ -35,7 +35,11 @@ def said(code, planting=CABBAGE, measure=None, **numbers):
         ("Start 12 days earlier (16 March)", "start", {"days": -12, "on": date(2027, 3, 16)}),
         ("Start 1 day later (14 June)", "start", {"days": 1, "on": DAY}),
         ("Move 6 cm away from Cauliflower", "shift", AWAY),
-        ("Move 6 cm across the bed", "shift", {**AWAY, "toward": "across", "other": ""}),
+        (
+            "Move 6 cm south across the bed",
+            "shift",
+            {**AWAY, "toward": "across", "other": "", "dx_m": 0.0, "dy_m": 0.06},
+        ),
         ("Move 6 cm into bed-1", "shift", {**AWAY, "toward": "into", "other": "bed-1"}),
         ("Move 2 plants 6 cm away from Cauliflower", "shift stations", {**AWAY, "count": 2}),
         ("Widen to 32 cm (2 plants fewer)", "widen", {"field": "spacing_m", "spacing_m": 0.32, "fewer": 2}),
@@ -82,6 +86,15 @@ def test_a_change_of_the_neighbour_names_it():
     )
     assert said("end", CAULIFLOWER, on=DAY) == "Clear Cauliflower by 14 June"
     assert said("start", CAULIFLOWER, on=DAY, days=3) == "Start Cauliflower 3 days later (14 June)"
+
+
+def test_a_direction_is_that_of_the_compass_however_the_plan_lies():
+    """With east at the top of the plan, its right is south."""
+    turned = rebuilt(GARDEN, site=rebuilt(GARDEN.site, bearing_deg=90.0))
+    along = {**AWAY, "toward": "along", "other": "", "dx_m": 0.06, "dy_m": 0.0}
+    remedy = Remedy("shift", {"planting": CABBAGE, **along})
+    said = remedy_text(remedy, FINDING, turned, LAYOUT, KNOWN)
+    assert said.replace(THIN, " ") == "Move 6 cm south along the bed"
 
 
 def test_lengths_are_told_in_the_growers_units():
