@@ -53,10 +53,7 @@ def render_plan(
     pixel
         Device units in a nominal pixel (1/96 inch): lines and letters are sized by it.
     """
-    plants = sum(p.pattern.count for p in garden.layout(layout_id).plantings)
-    look = Look(vector=True, stamped=stamped, finest=_finest(plants), marks=marks)
-    look.measure = measure or Measure()
-    look.use(dark)
+    look = _look(garden, layout_id, stamped=stamped, marks=marks, dark=dark, measure=measure)
     painter.save()
     painter.setViewport(rect.toRect())
     room = QRectF(0, 0, rect.width() / pixel, rect.height() / pixel)
@@ -67,21 +64,40 @@ def render_plan(
     plan.show_date(on)
     plan.show_garden(garden, layout_id, crops or _crops_of(garden))
     plan.judge(report)
+    _draw_plan(painter, plan, room.adjusted(_MARGIN, _TITLE, -_MARGIN, -_FOOT))
+    _letter(painter, look, garden, layout_id, on, room)
+    _furnish(painter, look, garden, room)
+    painter.restore()
+
+
+def _look(
+    garden: Garden, layout_id: str, *, stamped: bool, marks: bool, dark: bool, measure: Measure | None
+) -> Look:
+    plants = sum(p.pattern.count for p in garden.layout(layout_id).plantings)
+    look = Look(vector=True, stamped=stamped, finest=_finest(plants), marks=marks)
+    look.measure = measure or Measure()
+    look.use(dark)
+    return look
+
+
+def _draw_plan(painter: QPainter, plan: PlanScene, inner: QRectF) -> None:
+    """Draw the plan as large as it fits into a rectangle."""
     box = plan_box(plan)
     plan.trim_shadows(box)
-    inner = room.adjusted(_MARGIN, _TITLE, -_MARGIN, -_FOOT)
     scale = min(inner.width() / box.width(), inner.height() / box.height())
     plan.rescale(scale)
     shown = QRectF(0, 0, box.width() * scale, box.height() * scale)
     shown.moveCenter(inner.center())
     plan.render(painter, shown, box)
-    _letter(painter, look, garden, layout_id, on, room)
+
+
+def _furnish(painter: QPainter, look: Look, garden: Garden, room: QRectF) -> None:
+    """Scale bar, north arrow and legend along the foot."""
     right = QPointF(room.right() - _MARGIN, room.bottom() - 18)
-    width = draw_scale_bar(painter, look, right, scale)
+    width = draw_scale_bar(painter, look, right, look.scale)
     draw_north(painter, look, right - QPointF(width + 34, 4), garden.site.bearing_deg, 11)
-    if marks and legend_width(look) + width + 140 < room.width():
+    if look.marks and legend_width(look) + width + 140 < room.width():
         draw_legend(painter, look, QPointF(_MARGIN, room.bottom() - 22))
-    painter.restore()
 
 
 def _finest(plants: int) -> int:
