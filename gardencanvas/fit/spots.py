@@ -26,8 +26,10 @@ class Spots(NamedTuple):
 
 @lru_cache(maxsize=4096)
 def _groups(pattern: Pattern) -> Ints:
-    """Group of each station: squares of 0.3 m round the pattern's own middle, so that they move with it."""
-    xy = pattern.stations
+    """Group of each station: squares of 0.3 m in the pattern's own frame, which moves and turns with it."""
+    turn = np.deg2rad(pattern.angle_deg)
+    cos, sin = np.cos(turn), np.sin(turn)
+    xy = (pattern.stations - np.array(pattern.origin)) @ np.array([[cos, -sin], [sin, cos]])
     middle = (xy.min(axis=0) + xy.max(axis=0)) / 2
     cell = np.rint(np.round((xy - middle) / CELL_M, 6)).astype(np.int64)
     _, groups = np.unique(cell[:, 0] * 1_000_000 + cell[:, 1], return_inverse=True)
