@@ -24,41 +24,48 @@ def tops(places):
 
 
 def test_rows_fill_the_bed_row_by_row_and_then_go_on():
-    places = laid_beside(ROW, BED, [SPRING] * 5, [])
+    places = laid_beside(ROW, BED, [SPRING] * 6, [])
     assert tops(places) == [0.3, 0.6, 0.9, 1.2, 1.5]
     assert [p.free for p in places] == [True, True, True, False, False]
 
 
 def test_a_row_in_the_middle_of_the_bed_finds_room_on_both_sides():
     middle = Rows(origin=(0.0, 0.6), length_m=3.0, spacing_m=0.15, row_spacing_m=0.3)
-    places = laid_beside(middle, BED, [SPRING] * 3, [])
+    places = laid_beside(middle, BED, [SPRING] * 4, [])
     assert tops(places) == [0.9, 0.3, 0.0]
     assert all(p.free for p in places)
 
 
 def test_short_rows_go_on_along_the_bed():
     short = Rows(origin=(0.0, 0.0), length_m=1.5, spacing_m=0.15, row_spacing_m=0.6)
-    places = laid_beside(short, BED, [SPRING] * 3, [])
+    places = laid_beside(short, BED, [SPRING] * 4, [])
     assert [p.pattern.origin for p in places] == [(0.0, 0.6), (1.5, 0.0), (1.5, 0.6)]
 
 
 def test_ground_taken_at_another_time_is_free():
     second = Polygon([(0, 0.3), (3, 0.3), (3, 0.6), (0, 0.6)])
-    places = laid_beside(ROW, BED, [SUMMER], [Stay(second, *SPRING)])
+    places = laid_beside(ROW, BED, [SPRING, SUMMER], [Stay(second, *SPRING)])
     assert tops(places) == [0.3]
-    places = laid_beside(ROW, BED, [SPRING], [Stay(second, *SPRING)])
+    places = laid_beside(ROW, BED, [SPRING, SPRING], [Stay(second, *SPRING)])
     assert tops(places) == [0.6]
+
+
+def test_ground_that_an_earlier_part_has_left_is_taken_before_the_path():
+    """A full bed in spring: in summer the first row's ground is the nearest, then the second's."""
+    places = laid_beside(ROW, BED, [*[SPRING] * 4, SUMMER, SUMMER], [])
+    assert tops(places) == [0.3, 0.6, 0.9, 0.0, 0.3]
+    assert all(p.free for p in places)
 
 
 def test_it_turns_with_the_pattern():
     upright = Rows(origin=(1.0, 0.0), angle_deg=90.0, length_m=1.2, spacing_m=0.15, row_spacing_m=0.3)
-    places = laid_beside(upright, BED, [SPRING] * 3, [])
+    places = laid_beside(upright, BED, [SPRING] * 4, [])
     assert [p.pattern.origin[0] for p in places] == pytest.approx([0.7, 1.3, 0.4])
 
 
 def test_rings_stand_side_by_side():
     ring = RingPattern(origin=(0.6, 0.6), radius_m=0.4, spacing_m=0.2)
-    (place,) = laid_beside(ring, BED, [SPRING], [])
+    (place,) = laid_beside(ring, BED, [SPRING] * 2, [])
     assert place.free
     assert place.pattern.origin == pytest.approx((1.6, 0.6))
 
@@ -66,7 +73,7 @@ def test_rings_stand_side_by_side():
 @given(strategies.patterns(), st.booleans(), st.integers(1, 6))
 def test_free_copies_overlap_nothing_and_lie_in_the_bed(pattern, in_bed, number):
     within = bed(x=-1.0, y=-1.0, length=8.0, width=5.0) if in_bed else None
-    places = laid_beside(pattern, within, [SPRING] * number, [])
+    places = laid_beside(pattern, within, [SPRING] * (number + 1), [])
     assert len(places) == number
     grounds = [ground_taken(p.pattern) for p in places if p.free]
     for i, ground in enumerate(grounds):
@@ -77,7 +84,7 @@ def test_free_copies_overlap_nothing_and_lie_in_the_bed(pattern, in_bed, number)
 
 @given(strategies.patterns(), st.integers(1, 4))
 def test_copies_are_the_pattern_moved(pattern, number):
-    for place in laid_beside(pattern, None, [SPRING] * number, []):
+    for place in laid_beside(pattern, None, [SPRING] * (number + 1), []):
         steps = place.pattern.stations - pattern.stations
         assert np.ptp(steps, axis=0) == pytest.approx(0.0, abs=1e-9)
         assert np.hypot(*steps[0]) > 0.0

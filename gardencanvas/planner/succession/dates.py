@@ -74,6 +74,19 @@ def inverted(harvest: ArrayLike, wanted: ArrayLike) -> Floats:
     return np.asarray(np.interp(np.asarray(wanted, dtype=np.float64), days, middles))
 
 
+def nearest(harvest: Ints, wanted: int, after: int) -> int | None:
+    """The start whose harvest lies nearest to a day; None where no start later than ``after`` ripens.
+
+    Of several that lie as near, the one nearest to the exact (``inverted``) start.
+    """
+    later = np.arange(after + 1, len(harvest))
+    if len(later) == 0:
+        return None
+    exact = float(inverted(harvest, wanted))
+    order = np.lexsort((np.abs(later - exact), np.abs(harvest[later] - wanted)))
+    return int(later[order[0]])
+
+
 def starts(harvest: Ints, rhythm: Rhythm, most: int) -> list[int]:
     """Which starts a rhythm takes, the first always; each later than the one before it.
 
@@ -90,13 +103,10 @@ def starts(harvest: Ints, rhythm: Rhythm, most: int) -> list[int]:
     """
     if rhythm.between is Between.STARTS:
         return list(range(0, len(harvest), rhythm.days))[:most]
-    wanted = harvest[0] + rhythm.days * np.arange(most)
-    wanted = wanted[wanted <= harvest[-1]]
     taken = [0]
-    for target, near in zip(wanted[1:], inverted(harvest, wanted)[1:], strict=True):
-        later = np.arange(taken[-1] + 1, len(harvest))
-        if len(later) == 0:
+    for wanted in range(int(harvest[0]) + rhythm.days, int(harvest[-1]) + 1, rhythm.days):
+        start = nearest(harvest, wanted, taken[-1])
+        if start is None or len(taken) == most:
             break
-        order = np.lexsort((np.abs(later - near), np.abs(harvest[later] - target)))
-        taken.append(int(later[order[0]]))
+        taken.append(start)
     return taken
