@@ -4,12 +4,15 @@ from datetime import date, timedelta
 
 import pytest
 
+from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.files import open_garden
 from gardencanvas.fit.checker import Checker, check
 from gardencanvas.fit.report import Verdict
 from gardencanvas.garden import edits
 from gardencanvas.garden.ground import LineSupport
 from gardencanvas.planner import remedies as room
+from gardencanvas.planner.case import case_of
+from gardencanvas.planner.changes.starting import starts
 from gardencanvas.planner.effort import LARGEST, effort
 from gardencanvas.planner.remedies import MOST, apply, remedies
 from gardencanvas.resources_folder import resources
@@ -245,17 +248,26 @@ def test_perennials_are_not_started_or_cleared():
     assert {r.code for r in offered}.isdisjoint({"start", "end"})
 
 
-def test_tender_crops_are_never_started_before_the_frosts_are_over():
-    """The site's last frost is 28 April; tomatoes, peppers and squashes die of frost."""
-    for crop in ("tomato", "courgette", "pepper"):
-        before = garden(
-            rows(crop, "tender", 0.3, day(5, 12), spacing=0.6),
-            rows("cabbage", "cabbage", 0.4, day(5, 20), spacing=0.45),
-        )
-        for _, some in found(before):
-            for remedy in some:
-                if remedy.code == "start" and remedy.numbers["planting"] == "tender":
-                    assert remedy.numbers["on"] >= date(2027, 4, 28)
+@pytest.mark.parametrize("crop", ["tomato", "courgette", "pepper"])
+def test_tender_crops_are_never_started_before_the_frosts_are_over(crop):
+    """The site's last frost is 28 April, its first 20 October; these three die of frost."""
+    before = garden(
+        rows(crop, "tender", 0.3, day(5, 20), spacing=0.6),
+        rows("cabbage", "cabbage", 0.4, day(5, 20), spacing=0.45),
+    )
+    layout = before.layout(LAYOUT)
+    report = check(before, LAYOUT)
+    finding = next(f for f in report.findings if f.verdict >= Verdict.STRAINS)
+    case = case_of(before, layout, finding, report, catalogue())
+    earlier = [
+        remedy.numbers["on"]
+        for ladder in starts(case)
+        if ladder.planting == "tender"
+        for step in range(1, ladder.steps + 1)
+        if (remedy := ladder.at(step)) is not None and remedy.numbers["days"] < 0
+    ]
+    assert earlier
+    assert min(earlier) >= date(2027, 4, 28)
 
 
 # no remedy, no search
