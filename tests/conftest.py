@@ -3,15 +3,21 @@
 Imports no Qt: the rooms without Qt are tested once with PySide6 out of reach.
 """
 
+import gc
 import os
 import shutil
 import tempfile
 import threading
 from collections.abc import Iterator
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
 from hypothesis import HealthCheck, settings
+
+if TYPE_CHECKING:
+    from PySide6.QtWidgets import QWidget
+    from pytestqt.qtbot import QtBot
 
 # Before Qt starts, and not in a fixture: a test module may import Qt at its top.
 os.environ["QT_QPA_PLATFORM"] = os.environ.get("GARDENCANVAS_TEST_PLATFORM", "offscreen")
@@ -49,6 +55,29 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
             item.add_marker(pytest.mark.gui)
         if "xvfb" in item.keywords and os.environ["QT_QPA_PLATFORM"] != "xcb":
             item.add_marker(no_screen)
+
+
+@pytest.fixture
+def qtbot(qtbot: "QtBot") -> Iterator["QtBot"]:
+    """pytest-qt's own, but widgets are held until they are closed, and gone before the next test.
+
+    It keeps only weak references: a widget that nothing else holds could be freed by the garbage collector
+    in the middle of its own last painting, or of another test's.
+    """
+    held: list[object] = []
+    register = qtbot.addWidget
+
+    def add_and_hold(widget: "QWidget", **options: object) -> None:
+        held.append(widget)
+        register(widget, **options)
+
+    qtbot.addWidget = add_and_hold
+    yield qtbot
+    from PySide6.QtCore import QCoreApplication, QEvent
+
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
+    held.clear()
+    gc.collect()
 
 
 @pytest.fixture(autouse=True)

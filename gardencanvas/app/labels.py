@@ -119,6 +119,7 @@ class ValueTable(QWidget):
         while self._grid.count():
             item = self._grid.takeAt(0)
             if item is not None and (widget := item.widget()) is not None:
+                widget.hide()  # without a parent it would flash up as a window of its own
                 widget.setParent(None)
                 widget.deleteLater()
         for number, (name, value, source) in enumerate(rows):
