@@ -48,15 +48,11 @@ def opinion(
         Days to spare, where it is a catch crop.
     """
     planting, crop = stands[0].planting, stands[0].crop
-    marks = np.zeros(planting.pattern.count, dtype=np.uint8)
+    judged = tuple(own)
+    marks = _marks(planting.pattern.count, judged, sharing)
     findings: dict[str, Finding] = {}
-    for judged in own:
-        found = judged.finding
-        np.maximum.at(marks, found.stations, judged.marks)
+    for found in (j.finding for j in judged):
         findings[found.id] = _joined(findings[found.id], found) if found.id in findings else found
-    for some in sharing:
-        marks[some] = np.maximum(marks[some], Verdict.SHARES)
-    marks.setflags(write=False)
     fit = PlantingFit(
         id=planting.id,
         crop=planting.crop,
@@ -73,6 +69,17 @@ def opinion(
         station_verdicts=marks,
     )
     return Opinion(fit, tuple(findings.values()))
+
+
+def _marks(count: int, judged: Iterable[Judged], sharing: Iterable[Ints]) -> NDArray[np.uint8]:
+    """The worst verdict of each station."""
+    marks = np.zeros(count, dtype=np.uint8)
+    for each in judged:
+        np.maximum.at(marks, each.finding.stations, each.marks)
+    for some in sharing:
+        marks[some] = np.maximum(marks[some], Verdict.SHARES)
+    marks.setflags(write=False)
+    return marks
 
 
 def _joined(one: Finding, two: Finding) -> Finding:

@@ -39,6 +39,14 @@ class _Cause:
     gain: Floats  # (stations,): light that would be gained without it
 
 
+class _Found(NamedTuple):
+    """What one other stand lets through to some stations, in each of the stand's own weeks (logarithm)."""
+
+    other: Stand
+    stations: Ints
+    passed: Floats
+
+
 def lit(
     stand: Stand,
     meetings: Sequence[Meeting],
@@ -76,12 +84,18 @@ def lit(
         total[each.stations] += each.passed
     base = weight if open_sky is None else open_sky * weight
     light = np.round((base * np.exp(total)).sum(axis=1), 9)
+    causes = _causes(found, base, total, light)
+    return Lit(light, _judge(stand, unshaded, light, causes, total, open_sky))
+
+
+def _causes(found: Sequence[_Found], base: Floats, total: Floats, light: Floats) -> list[_Cause]:
+    """What each shading planting takes: the light that would be there without it, less what there is."""
     causes = []
     for others, stations, passed in _by_planting(found):
-        own = base if open_sky is None else base[stations]
+        own = base if base.ndim == 1 else base[stations]
         without = np.round((own * np.exp(total[stations] - passed)).sum(axis=1), 9)
         causes.append(_Cause(others, stations, passed, without - light[stations]))
-    return Lit(light, _judge(stand, unshaded, light, causes, total, open_sky))
+    return causes
 
 
 def _weight(stand: Stand, over: Vault) -> Floats:
@@ -102,14 +116,6 @@ def overhung(stand: Stand, meeting: Meeting, over: Vault) -> bool:
 def _months(stand: Stand) -> Ints:
     """Month, 0–11, of each of the stand's weeks."""
     return months_of(stand.weeks)[stand.begin : stand.end] % 12
-
-
-class _Found(NamedTuple):
-    """What one other stand lets through to some stations, in each of the stand's own weeks (logarithm)."""
-
-    other: Stand
-    stations: Ints
-    passed: Floats
 
 
 def _over(stand: Stand, meeting: Meeting) -> _Found:

@@ -137,32 +137,21 @@ def stand_of(
     A perennial stands for the season that is asked about, whatever the grid covers.
     """
     varieties = max(len(planting.varieties), 1)
-    weeks = course.weeks
     present = course.present[row]
     if crop.life == "perennial":
-        present = present & season_weeks(weeks, season)
+        present = present & season_weeks(course.weeks, season)
     standing = np.flatnonzero(present)
     begin, end = (int(standing[0]), int(standing[-1]) + 1) if len(standing) else (0, 0)
     ground = ground_of(planting, crop)
-    radius = np.minimum(course.radius_m[row] * ground.clump_factor, ground.radius_m)
     extinction = crop.extinction.mid if crop.extinction else EXTINCTION
-    leaf = course.leaf_area[row] * extinction
-    crowded = ground.station_m2 / np.maximum(pi * radius * radius, 1e-9)
-    sizes = np.stack([radius, course.height_m[row], course.base_m[row], leaf * np.minimum(crowded, 1.0)])
-    sizes = np.rint(sizes / _STEPS) * _STEPS
-    sizes[:, :begin] = 0.0
-    if end > begin:
-        sizes[:, end:] = sizes[:, end - 1 : end]
-    else:
-        sizes[:] = 0.0
     days = (course.in_bed, course.harvest_first, course.harvest_last, course.out)
     return Stand(
         planting=planting,
         number=number,
         crop=crop,
-        weeks=weeks,
+        weeks=course.weeks,
         index=np.arange(number, planting.pattern.count, varieties),
-        sizes=np.concatenate([sizes, _standing(weeks.count, begin, end)[None, :]]),
+        sizes=_sizes(course, row, (begin, end), ground, extinction),
         begin=begin,
         end=end,
         times=Times(*(d[row].astype(object) for d in days)),
@@ -170,6 +159,19 @@ def stand_of(
         extinction=extinction,
         ground=ground,
     )
+
+
+def _sizes(course: Course, row: int, span: tuple[int, int], ground: Ground, extinction: float) -> Floats:
+    """``Stand.sizes`` from the course: nothing before the span of weeks, the last sizes held after it."""
+    begin, end = span
+    radius = np.minimum(course.radius_m[row] * ground.clump_factor, ground.radius_m)
+    leaf = course.leaf_area[row] * extinction
+    crowded = ground.station_m2 / np.maximum(pi * radius * radius, 1e-9)
+    sizes = np.stack([radius, course.height_m[row], course.base_m[row], leaf * np.minimum(crowded, 1.0)])
+    sizes = np.rint(sizes / _STEPS) * _STEPS
+    sizes[:, :begin] = 0.0
+    sizes[:, end:] = sizes[:, end - 1 : end] if end > begin else 0.0
+    return np.concatenate([sizes, _standing(course.weeks.count, begin, end)[None, :]])
 
 
 def _standing(count: int, begin: int, end: int) -> Floats:
