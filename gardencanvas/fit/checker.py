@@ -6,6 +6,7 @@ its answer depends on values alone, so that it equals a fresh ``check``.
 
 from collections import OrderedDict
 from collections.abc import Sequence
+from operator import itemgetter
 from typing import NamedTuple
 
 import numpy as np
@@ -109,6 +110,7 @@ class _State:
         self._opinions: dict[str, Opinion] = {}
         self._outside: dict[str, tuple[Judged, ...]] = {}
         self._lights: dict[str, tuple[_Shade, ...]] = {}
+        self._ranked: list[tuple[int, str, Finding]] = []
         self._beds: tuple[Bed, ...] = ()
         self._fixtures: tuple[Fixture, ...] = ()
         self._site: Site | None = None
@@ -117,14 +119,15 @@ class _State:
         """Bring everything up to date and answer."""
         before, self._stands = self._stands, self.standing.of(layout)
         changed = [p for p, stands in self._stands.items() if before.get(p) is not stands]
-        touched = self._forget({p for p in before if self._stands.get(p) is not before[p]})
+        gone = {p for p in before if self._stands.get(p) is not before[p]}
+        touched = self._forget(gone)
         touched.update(changed, self._meet(changed))
         touched.update(self._surroundings(garden, layout, changed))
         for planting in touched:
             if planting in self._stands:
                 self._opinions[planting] = self._judge(planting)
         plantings = {p: self._opinions[p].fit for p in self._stands}
-        return FitReport(layout.id, layout.season, plantings, self._findings())
+        return FitReport(layout.id, layout.season, plantings, self._findings(touched | gone))
 
     def _forget(self, gone: set[str]) -> set[str]:
         """Drop what was known of plantings that changed or went; return those they met."""
@@ -214,15 +217,15 @@ class _State:
             return old
         return _Shade(causes, lit(stand, meetings, besides, self._vault, sky))
 
-    def _findings(self) -> tuple[Finding, ...]:
-        findings = [f for p in self._stands for f in self._opinions[p].findings]
-        findings.sort(key=_rank)
-        return tuple(findings)
+    def _findings(self, touched: set[str]) -> tuple[Finding, ...]:
+        """All findings, worst first; those of untouched plantings are in order already."""
+        ranked = [r for r in self._ranked if r[2].plantings[0] not in touched]
+        new = (f for p in touched if p in self._stands for f in self._opinions[p].findings)
+        ranked += [(-f.verdict, f.id, f) for f in new]
+        ranked.sort(key=itemgetter(0, 1))
+        self._ranked = ranked
+        return tuple(r[2] for r in ranked)
 
 
 def _pair(one: str, two: str) -> tuple[str, str]:
     return (one, two) if one < two else (two, one)
-
-
-def _rank(finding: Finding) -> tuple[int, str]:
-    return -finding.verdict, finding.id
