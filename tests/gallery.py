@@ -175,7 +175,7 @@ def main(names: list[str]) -> None:
     for name in names or list(SHOWN):
         shown = SHOWN[name]()
         shown.grab().save(str(OUT / f"{name}.png"))
-        shown.session.undo_stack.setClean()
+        shown.session.history.set_clean()
         shown.close()
         shown.deleteLater()
         QApplication.processEvents()

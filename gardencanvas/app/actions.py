@@ -44,8 +44,9 @@ class Actions(QObject):
         self._help()
         self._window.view.context_menu.connect(self.show_menu)
         self._session.selection_changed.connect(self._enable)
-        self._session.undo_stack.indexChanged.connect(self._enable)
+        self._session.history.moved.connect(self._name_steps)
         self._enable()
+        self._name_steps()
 
     def _add(
         self, menu: QMenu, name: str, text: str, do: Callable[[], object], shortcut: object = None
@@ -80,14 +81,8 @@ class Actions(QObject):
 
     def _edit(self) -> None:
         menu = self._window.menuBar().addMenu(self.tr("&Edit"))
-        stack = self._session.undo_stack
-        for name, action, shortcut in (
-            ("undo", stack.createUndoAction(self, self.tr("&Undo")), _KEY.Undo),
-            ("redo", stack.createRedoAction(self, self.tr("&Redo")), _KEY.Redo),
-        ):
-            action.setShortcuts(shortcut)
-            menu.addAction(action)
-            self.all[name] = action
+        self._add(menu, "undo", self.tr("&Undo"), self.undo, _KEY.Undo)
+        self._add(menu, "redo", self.tr("&Redo"), self.redo, _KEY.Redo)
         menu.addSeparator()
         self._add(menu, "duplicate", self.tr("&Duplicate"), self.duplicate, "Ctrl+D")
         self._add(menu, "delete", self.tr("De&lete"), self.delete, ["Del", "Backspace"])
@@ -295,6 +290,24 @@ class Actions(QObject):
         self._window.close()
 
     # Edit
+
+    def undo(self) -> None:
+        """Take back the last step."""
+        self._session.history.undo()
+
+    def redo(self) -> None:
+        """Do again what was taken back."""
+        self._session.history.redo()
+
+    def _name_steps(self) -> None:
+        history = self._session.history
+        for name, text, step in (
+            ("undo", self.tr("&Undo {0}"), history.undo_text),
+            ("redo", self.tr("&Redo {0}"), history.redo_text),
+        ):
+            action = self.all[name]
+            action.setEnabled(step is not None)
+            action.setText(text.format((step or "").replace("&", "&&")).rstrip())
 
     def duplicate(self) -> None:
         """Copy what is selected."""

@@ -6,8 +6,8 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
-from PySide6.QtGui import QUndoCommand, QUndoStack
 
+from gardencanvas.app.history import History
 from gardencanvas.app.shelf import Shelf, shelf
 from gardencanvas.canvas.desk import Desk
 from gardencanvas.crops.catalogue import Catalogue, catalogue
@@ -32,20 +32,6 @@ class _Followed:
     growing: Growing
     course: Course
     window: Window | None = None
-
-
-class _Step(QUndoCommand):
-    """One committed edit: the garden before, the garden after, and what it is called."""
-
-    def __init__(self, session: "Session", before: Garden, after: Garden, text: str) -> None:
-        super().__init__(text)
-        self._session, self._before, self._after = session, before, after
-
-    def redo(self) -> None:
-        self._session._put(self._after)
-
-    def undo(self) -> None:
-        self._session._put(self._before)
 
 
 class Session(Desk):
@@ -75,8 +61,9 @@ class Session(Desk):
         self.layout_id = garden.layouts[0].id
         self.selection: frozenset[str] = frozenset()
         self.on = default_date(garden.layouts[0])
-        self.undo_stack = QUndoStack(self)
-        self.undo_stack.cleanChanged.connect(self._clean_changed)
+        self.history = History(garden, self)
+        self.history.moved.connect(self._put)
+        self.history.clean_changed.connect(self._clean_changed)
         self._catalogue = self._known_with(garden)
         self._checker = Checker(self._catalogue)
         self._report: FitReport | None = None
@@ -154,7 +141,7 @@ class Session(Desk):
     @property
     def unsaved(self) -> bool:
         """Whether there are edits that no file holds."""
-        return not self.undo_stack.isClean()
+        return not self.history.is_clean()
 
     @property
     def title(self) -> str:
@@ -172,7 +159,7 @@ class Session(Desk):
         after = adopted(self.garden, after, self._catalogue, catalogue())
         if after is self.garden or after == self.garden:
             return False
-        self.undo_stack.push(_Step(self, self.garden, after, text))
+        self.history.push(after, text)
         return True
 
     def preview(self, garden: Garden | None) -> FitReport | None:
@@ -187,8 +174,9 @@ class Session(Desk):
         self.previewed.emit(self._preview_report)
         return self._preview_report
 
-    def _put(self, garden: Garden) -> None:
-        before, self.garden = self.garden, garden
+    def _put(self) -> None:
+        before, garden = self.garden, self.history.garden
+        self.garden = garden
         self._report = None
         others = garden.crops is not before.crops or garden.varieties is not before.varieties
         if others:
@@ -246,7 +234,7 @@ class Session(Desk):
         if target != self.path:
             self.path = target
             self.path_changed.emit()
-        self.undo_stack.setClean()
+        self.history.set_clean()
 
     @classmethod
     def opened(cls, path: Path) -> "Session":

@@ -28,7 +28,7 @@ def open_window(qtbot) -> Iterator[Callable[..., MainWindow]]:
 
     yield make
     for main in opened:
-        main.session.undo_stack.setClean()
+        main.session.history.set_clean()
         main.close()
         main.deleteLater()
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)

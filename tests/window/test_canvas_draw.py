@@ -35,7 +35,7 @@ def test_a_drag_draws_a_rectangle_on_the_grid(hand):
     hand.drag((1.003, 1.004), (4.598, 2.203))
     (bed,) = hand.layout.beds
     assert bed.outline == ((1.0, 1.0), (4.6, 1.0), (4.6, 2.2), (1.0, 2.2))
-    assert hand.session.undo_stack.undoText() == "Draw Bed 1"
+    assert hand.session.history.undo_text == "Draw Bed 1"
     assert hand.session.selection == {bed.id}
     assert hand.view.tool.name == "select"
 
@@ -124,4 +124,4 @@ def test_measuring_says_the_distance(hand):
     assert hand.view.tools["measure"].distance_m == pytest.approx(5.0, abs=0.02)
     hand.drag((1.0, 0.5), (4.0, 4.5))
     assert hand.view.tools["measure"].distance_m == pytest.approx(5.0, abs=1e-9)
-    assert hand.session.undo_stack.count() == 0
+    assert hand.session.history.count() == 0

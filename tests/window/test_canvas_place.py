@@ -47,7 +47,7 @@ def test_a_row_falls_along_the_bed_at_the_cursor(hand):
     assert planting.stations[0, 1] == pytest.approx(2.4, abs=0.026)
     crop = hand.session.catalogue.crop("lettuce")
     assert len(planting.stations) == int(3.6 / crop.in_row_m.mid + 1e-9)
-    assert hand.session.undo_stack.undoText() == f"Add row of {crop.name}"
+    assert hand.session.history.undo_text == f"Add row of {crop.name}"
     assert hand.session.selection == {planting.id}
 
 
@@ -55,7 +55,7 @@ def test_a_drop_undone_gives_back_the_identical_garden(hand):
     before = hand.session.garden
     carry(hand, "lettuce", 1.8, 2.4)
     hand.view.carry_drop()
-    hand.session.undo_stack.undo()
+    hand.session.history.undo()
     assert hand.session.garden is before
     assert set(hand.view.plan.parts) == {"bed-1", "bed-2", "leeks", "beets"}
 
@@ -72,7 +72,7 @@ def test_giving_up_leaves_no_trace(hand):
     carry(hand, "lettuce", 1.8, 0.5)
     hand.key(KEY.Key_Escape)
     assert hand.view.plan.parts == parts
-    assert hand.session.undo_stack.count() == 0
+    assert hand.session.history.count() == 0
 
 
 def test_leaving_the_plan_hides_the_ghost_and_a_drop_there_does_nothing(hand):

@@ -45,15 +45,15 @@ def test_a_drag_moves_what_is_under_it_as_one_named_step(hand):
     dx, dy = moved(before, hand.planting("leeks"))
     assert (dx, dy) == pytest.approx((0.2, 0.15), abs=0.051)  # within the grid's step
     assert round((0.1 + dx) / 0.05, 6) == round((0.1 + dx) / 0.05)  # its corner rests on the 5 cm grid
-    assert hand.session.undo_stack.count() == 1
-    assert hand.session.undo_stack.undoText() == "Move Leek"
+    assert hand.session.history.count() == 1
+    assert hand.session.history.undo_text == "Move Leek"
 
 
 def test_undo_after_a_drag_gives_back_the_identical_garden(hand):
     before = hand.session.garden
     hand.drag(LEEK, (1.0, 0.5))
     assert hand.session.garden is not before
-    hand.session.undo_stack.undo()
+    hand.session.history.undo()
     assert hand.session.garden is before
 
 
@@ -66,14 +66,14 @@ def test_escape_during_a_drag_leaves_no_trace(hand):
     hand.release((1.5, 0.6))
     assert hand.session.garden is before
     assert {i: p.value for i, p in hand.view.plan.parts.items()} == items
-    assert hand.session.undo_stack.count() == 0
+    assert hand.session.history.count() == 0
     assert not hand.view.frame_.words.isVisible()
 
 
 def test_a_bed_moves_only_once_it_is_selected_and_carries_its_plantings(hand):
     bare = (2.0, 0.6)
     hand.drag(bare, (2.4, 0.65))
-    assert hand.session.undo_stack.count() == 0
+    assert hand.session.history.count() == 0
     hand.click(bare)
     assert hand.session.selection == {"bed-1"}
     leeks = hand.planting("leeks")
@@ -107,7 +107,7 @@ def test_alt_drag_leaves_the_original_and_moves_a_copy(hand):
     assert copy.crop == "leek"
     assert moved(original, copy) == pytest.approx((0.0, 2.0), abs=0.051)
     assert hand.session.selection == {copy.id}
-    assert hand.session.undo_stack.undoText() == "Copy Leek"
+    assert hand.session.history.undo_text == "Copy Leek"
 
 
 def test_a_copied_bed_brings_its_plantings_and_leaves_the_originals(hand):
@@ -133,7 +133,7 @@ def test_delete_removes_and_locked_things_stay(hand):
     hand.click(LEEK)
     hand.key(KEY.Key_Delete)
     assert "leeks" not in hand.layout.by_id
-    assert hand.session.undo_stack.undoText() == "Delete Leek"
+    assert hand.session.history.undo_text == "Delete Leek"
     session = hand.session
     session.propose(edits.change(session.garden, session.layout_id, "beets", locked=True), "Lock")
     locked = session.garden
@@ -159,7 +159,7 @@ def test_the_turning_handle_turns_in_steps(hand):
     hand.drag(begin, (1.6, 3.0))  # from right of the middle to below it
     assert hand.planting("leeks").pattern.angle_deg % 15 == pytest.approx(0.0, abs=1e-6)
     assert hand.planting("leeks").pattern.angle_deg > 60
-    assert hand.session.undo_stack.undoText() == "Turn Leek"
+    assert hand.session.history.undo_text == "Turn Leek"
 
 
 def test_an_end_handle_makes_a_row_longer_by_whole_plants(hand):

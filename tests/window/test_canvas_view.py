@@ -69,7 +69,7 @@ def test_the_plan_follows_a_pan(hand, how):
         hand.drag(at, to)
     assert hand.view.mapToScene(to) == before
     assert hand.session.selection == frozenset()
-    assert hand.session.undo_stack.count() == 0
+    assert hand.session.history.count() == 0
 
 
 def test_fit_shows_everything_and_zoom_to_shows_one_thing(hand):
@@ -203,9 +203,9 @@ def test_items_follow_any_run_of_edits_undone_and_redone(hand):
             copies = copies_of(garden, layout_id, some)
             session.propose(add_shifted(garden, layout_id, copies, 0.2, 0.2), "Copy")
         elif step == 4:
-            session.undo_stack.undo()
+            session.history.undo()
         else:
-            session.undo_stack.redo()
+            session.history.redo()
         session.select(some)
         values = {item.id: item for item in (*session.layout.items(), *session.garden.fixtures)}
         assert view.plan.parts.keys() == values.keys()

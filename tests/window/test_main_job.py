@@ -78,7 +78,7 @@ def test_a_crop_dragged_into_a_bed_becomes_a_planting(with_bed, qtbot):
     assert ((y > 0) & (y < 1.2)).all()
     assert with_bed.session.selection == {plantings[0].id}
     assert with_bed.session.unsaved
-    with_bed.session.undo_stack.undo()
+    with_bed.session.history.undo()
     assert with_bed.session.garden is before
 
 
@@ -88,7 +88,7 @@ def test_escape_while_dragging_restores_everything(with_bed, qtbot):
     qtbot.keyClick(with_bed.tin.list, Qt.Key.Key_Escape)
     assert with_bed.session.garden is before
     assert with_bed.session.shown_report is report
-    assert with_bed.session.undo_stack.count() == 1  # the bed's own
+    assert with_bed.session.history.count() == 1  # the bed's own
     _mouse(QEvent.Type.MouseButtonRelease, source, QPoint(5, 5), held=Qt.MouseButton.NoButton)
     assert with_bed.session.garden is before
 
@@ -187,8 +187,8 @@ def test_exact_numbers_in_the_inspector_make_one_undo_step(open_window, qtbot):
     qtbot.keyClick(field, Qt.Key.Key_Return)
     planting = main.session.layout.by_id["p-leek"]
     assert planting.pattern.spacing_m == pytest.approx(0.20)
-    assert main.session.undo_stack.count() == 1
-    main.session.undo_stack.undo()
+    assert main.session.history.count() == 1
+    main.session.history.undo()
     assert main.session.layout.by_id["p-leek"].pattern.spacing_m == pytest.approx(0.15)
 
 

@@ -109,7 +109,7 @@ def test_hovering_tries_a_remedy_out_and_leaving_ends_it(reasons, session, qtbot
     leave(some.buttons[0])
     assert seen[-1] is None
     assert session.shown_report is committed
-    assert session.undo_stack.count() == 0
+    assert session.history.count() == 0
 
 
 def test_the_plan_shows_what_is_tried_out(reasons, session, qtbot):
@@ -143,13 +143,13 @@ def test_a_click_makes_the_change_as_one_undo_step_of_its_name(reasons, session,
     before, said = session.garden, some.buttons[0].said
     hover(some.buttons[0])
     qtbot.mouseClick(some.buttons[0], Qt.MouseButton.LeftButton)
-    assert session.undo_stack.count() == 1
-    assert session.undo_stack.undoText() == said
+    assert session.history.count() == 1
+    assert session.history.undo_text == said
     assert session.garden is not before
     assert session.shown_report is session.report
     assert session.report.same_as(check(session.garden, LAYOUT))
     assert all(f.id != some.finding.id or f.verdict < Verdict.STRAINS for f in session.report.findings)
-    session.undo_stack.undo()
+    session.history.undo()
     assert session.garden is before
 
 
@@ -159,7 +159,7 @@ def test_the_keyboard_tries_out_and_makes_the_change_too(reasons, session, qtbot
     first.setFocus(Qt.FocusReason.TabFocusReason)
     assert session.shown_report is not session.report
     QTest.keyClick(first, Qt.Key.Key_Space)
-    assert session.undo_stack.undoText() == first.said
+    assert session.history.undo_text == first.said
     assert session.shown_report is session.report
 
 
@@ -193,7 +193,7 @@ def test_a_button_of_a_garden_that_is_gone_does_nothing(reasons, session, qtbot)
     session.propose(edits.shift(session.garden, LAYOUT, ["cauliflower"], 0.0, 0.02), "Move")
     hover(old)
     qtbot.mouseClick(old, Qt.MouseButton.LeftButton)
-    assert session.undo_stack.count() == 1
+    assert session.history.count() == 1
     assert session.shown_report is session.report
 
 
@@ -201,7 +201,7 @@ def test_undo_while_hovering_ends_what_is_tried_out(reasons, session, qtbot):
     session.propose(edits.shift(session.garden, LAYOUT, ["cauliflower"], 0.0, 0.02), "Move")
     show(reasons, qtbot)
     hover(buttons(reasons)[0])
-    session.undo_stack.undo()
+    session.history.undo()
     assert session.shown_report is session.report
     assert not reasons.holds("cabbage")
 

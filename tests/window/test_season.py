@@ -57,8 +57,8 @@ def test_dragging_a_bar_moves_the_planting_in_time_with_live_verdicts(window):
     moved = session.layout.by_id["p-radish"].start
     assert 26 <= (moved.on - start).days <= 34
     assert moved.pinned
-    assert session.undo_stack.count() == 1
-    session.undo_stack.undo()
+    assert session.history.count() == 1
+    session.history.undo()
     assert session.garden is before
 
 
@@ -85,7 +85,7 @@ def test_a_locked_planting_is_not_moved_in_time(window):
     QTest.mousePress(port, Qt.MouseButton.LeftButton, pos=begin)
     QTest.mouseMove(port, begin + QPoint(90, 0))
     QTest.mouseRelease(port, Qt.MouseButton.LeftButton, pos=begin + QPoint(90, 0))
-    assert session.undo_stack.count() == 1
+    assert session.history.count() == 1
 
 
 def test_clicking_a_bar_selects_its_planting_everywhere(window):

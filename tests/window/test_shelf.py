@@ -125,7 +125,7 @@ def test_a_session_knows_the_library_and_its_garden_takes_in_what_is_planted(lib
     planting = row(varieties=("leek-short",), on=date(2027, 5, 1))
     session.propose(edits.add(session.garden, session.layout_id, [planting]), "Add row")
     assert session.garden.varieties == (short_leek(),)
-    assert session.undo_stack.count() == 1
+    assert session.history.count() == 1
     assert garden_from_bytes(garden_to_bytes(session.garden), "it") == session.garden
-    session.undo_stack.undo()
+    session.history.undo()
     assert session.garden.varieties == ()
