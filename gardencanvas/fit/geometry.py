@@ -9,6 +9,7 @@ from numpy.typing import NDArray
 
 Floats = NDArray[np.float64]
 
+SAME_M = 1e-12  # centres nearer than this are one point: the formula divides by their distance
 TOUCH_M = 0.001  # footprints that meet by less than this only touch
 
 
@@ -31,7 +32,7 @@ def lens_area(r: Floats, s: Floats, d: Floats) -> Floats:
     r, s, d = np.broadcast_arrays(r, s, d)
     small = np.minimum(r, s)
     area: Floats = np.where(d < r + s, np.pi * small * small, 0.0)
-    cut = (d < r + s) & (d > np.abs(r - s)) & (small > 0.0)
+    cut = (d < r + s) & (d > np.abs(r - s) + SAME_M) & (small > 0.0)
     area[cut] = crossing_area(r[cut], s[cut], d[cut])
     return area
 

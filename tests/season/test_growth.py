@@ -121,9 +121,11 @@ def test_south_is_north_half_a_year_on(crop, on):
     north = one(crop, on.replace(day=min(on.day, 28)), SITE)
     south = one(crop, half_a_year_on(on), SOUTH, Weeks(date(2026, 7, 1), 105))
     if north.ripe[0] and south.ripe[0]:
-        # The halves' months have not the same lengths (February, August), so the curves differ a little.
-        expected = half_a_year_on(north.harvest_first[0].astype(object))
-        assert abs((south.harvest_first[0].astype(object) - expected).days) <= 6
+        # The halves' months have not the same lengths (February, August), so the curves differ a little; in
+        # winter, when a day brings little warmth, the same difference takes more days to make up.
+        ripe = north.harvest_first[0].astype(object)
+        slack = 6 if 4 <= ripe.month <= 10 else 20
+        assert abs((south.harvest_first[0].astype(object) - half_a_year_on(ripe)).days) <= slack
         assert south.radius_m.max() == pytest.approx(north.radius_m.max(), rel=0.05)
 
 
