@@ -61,7 +61,7 @@ def garden_from_bytes(data: bytes, name: str) -> Garden:
     try:
         garden = Garden.model_validate_json(json.dumps(migrated(document, number)), strict=True)
     except ValidationError as error:
-        if error.errors()[0]["type"] == "json_invalid":  # it was sound JSON before: only its depth can be wrong
+        if error.errors()[0]["type"] == "json_invalid":  # it was sound before: only its depth can be wrong
             raise FileRefused(f"{name} is nested too deeply to be a garden file.") from error
         raise FileRefused(f"{name} is not a sound garden file: {refusal(error)}") from error
     except RecursionError as error:

@@ -151,7 +151,7 @@ def _lens(r: Floats, s: Floats, d: Floats) -> Floats:
     """Lens of overlapping discs: the smaller one whole where it lies inside the larger."""
     small = np.minimum(r, s)
     area: Floats = np.pi * small * small
-    cut = np.flatnonzero(d > np.abs(r - s))
+    cut = np.flatnonzero(d > np.abs(r - s) + SAME_M)
     area[cut] = crossing_area(r[cut], s[cut], d[cut])
     return area
 
