@@ -5,7 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.fit.geometry import TOUCH_M, crossing_area
+from gardencanvas.fit.geometry import SAME_M, TOUCH_M, crossing_area
 from gardencanvas.fit.near import Pairs, near_pairs
 from gardencanvas.fit.stands import BASE, HEIGHT, IN_BED, LEAF, RADIUS, Stand
 from gardencanvas.fit.thresholds import ALIKE, UNLIKE
