@@ -1,5 +1,6 @@
 """Opens the window: with a file, with the demo garden, or with an empty garden."""
 
+import gc
 import sys
 from collections.abc import Sequence
 from datetime import date
@@ -79,6 +80,8 @@ def run_window(argv: Sequence[str]) -> int:
     faults.Faults(window).install()
     window.show()
     window.view.fit()
+    gc.freeze()  # what a start makes stays: later collections need not look at it
+    gc.enable()
     QTimer.singleShot(0, faults.start_log)
     return app.exec()
 

@@ -16,6 +16,7 @@ print(time.perf_counter() - begin)
 
 READY = """
 import time; begin = time.perf_counter()
+import gc; gc.disable()  # as __main__ does
 from gardencanvas.app.session import Session
 from gardencanvas.app.start import application, demo_garden
 app = application()

@@ -17,7 +17,6 @@ from gardencanvas.app.session import Session
 from gardencanvas.fit.report import Finding, Remedy
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
-from gardencanvas.planner.remedies import apply
 from gardencanvas.words.plain import Measure
 from gardencanvas.words.remedies import remedy_text
 
@@ -147,6 +146,8 @@ class RemedyList(QWidget):
         session = self._session
         if session.garden is not self._garden or session.layout_id != self._layout_id:
             return None
+        from gardencanvas.planner.remedies import apply  # not needed to start
+
         try:
             return apply(session.garden, session.layout_id, remedy)
         except Refusal as error:

@@ -3,13 +3,16 @@
 from collections import deque
 from collections.abc import Iterable
 from time import perf_counter
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from gardencanvas.app.session import Session
 from gardencanvas.fit.report import Finding, Remedy
 from gardencanvas.garden.garden import Garden
-from gardencanvas.planner.remedies import Search, search
+
+if TYPE_CHECKING:
+    from gardencanvas.planner.remedies import Search
 
 SLICE_S = 0.006  # with one trial more a slice stays within a frame
 SETTLE_MS = 120  # a selection that is only passed over starts no search
@@ -30,7 +33,7 @@ class RemedySearch(QObject):
         self._known: dict[str, tuple[Remedy, ...]] = {}
         self._queue: deque[Finding] = deque()
         self._finding: Finding | None = None
-        self._search: Search | None = None
+        self._search: "Search | None" = None
         self._timer = QTimer(self)
         self._timer.timeout.connect(self._slice)
         session.changed.connect(self._drop)
@@ -90,6 +93,8 @@ class RemedySearch(QObject):
     def _begin(self) -> bool:
         if not self._queue:
             return False
+        from gardencanvas.planner.remedies import search  # not needed to start
+
         session = self._session
         self._finding = self._queue.popleft()
         self._search = search(
