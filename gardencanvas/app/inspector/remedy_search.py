@@ -33,7 +33,7 @@ class RemedySearch(QObject):
         self._known: dict[str, tuple[Remedy, ...]] = {}
         self._queue: deque[Finding] = deque()
         self._finding: Finding | None = None
-        self._search: "Search | None" = None
+        self._search: Search | None = None
         self._timer = QTimer(self)
         self._timer.timeout.connect(self._slice)
         session.changed.connect(self._drop)
