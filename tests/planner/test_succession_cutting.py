@@ -2,22 +2,20 @@
 
 import numpy as np
 import pytest
-from hypothesis import assume, given
-from hypothesis import strategies as st
+from hypothesis import given
 
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.pattern import Block, Drift, Edging, RingPattern, Rows, Spots, Strip
 from gardencanvas.planner.succession.cutting import cut, most_parts
 from gardencanvas.planner.succession.rhythm import Way
-from tests import strategies
+from tests.planner.cuts import cuts
 
-CUTS = st.sampled_from([Way.ROWS, Way.PARTS])
 THREE_ROWS = Rows(origin=(1.0, 2.0), angle_deg=90.0, length_m=2.0, rows=3, spacing_m=0.3, row_spacing_m=0.25)
 
 
-@given(strategies.patterns(), CUTS, st.integers(2, 12))
-def test_the_parts_have_the_stations_of_the_whole(pattern, way, parts):
-    assume(parts <= most_parts(pattern, way))
+@given(cuts())
+def test_the_parts_have_the_stations_of_the_whole(cutting):
+    pattern, way, parts = cutting
     pieces = cut(pattern, way, parts)
     assert len(pieces) == parts
     assert sum(p.pattern.count for p in pieces) == pattern.count
@@ -28,18 +26,18 @@ def test_the_parts_have_the_stations_of_the_whole(pattern, way, parts):
     assert len(set(away.argmin(axis=1))) == pattern.count or pattern.kind == "spots"  # spots may coincide
 
 
-@given(strategies.patterns(), CUTS, st.integers(2, 12))
-def test_parts_are_as_equal_as_may_be(pattern, way, parts):
-    assume(parts <= most_parts(pattern, way))
+@given(cuts())
+def test_parts_are_as_equal_as_may_be(cutting):
+    pattern, way, parts = cutting
     counts = [p.pattern.count for p in cut(pattern, way, parts)]
     line = pattern.count // most_parts(pattern, way)
     assert max(counts) - min(counts) <= line
     assert counts == sorted(counts, reverse=True)
 
 
-@given(strategies.patterns(), CUTS, st.integers(2, 12))
-def test_first_stations_say_where_a_part_begins(pattern, way, parts):
-    assume(parts <= most_parts(pattern, way))
+@given(cuts())
+def test_first_stations_say_where_a_part_begins(cutting):
+    pattern, way, parts = cutting
     for piece in cut(pattern, way, parts):
         assert piece.pattern.stations[0] == pytest.approx(pattern.stations[piece.first], abs=1e-5)
 

@@ -39,7 +39,8 @@ def outlook(site: Site, starts: Sequence[Growing]) -> Outlook:
 
     A start counts no more once frost kills it before its first harvest, or, where frost comes at all, once
     that harvest would fall after the coldest day that follows the harvest of the first start: what is not
-    ripe by then stands still until spring.
+    ripe by then stands still until spring. Frost in spring counts against none: to start early is the
+    grower's choice, and the odds are told elsewhere.
 
     Parameters
     ----------
@@ -49,9 +50,9 @@ def outlook(site: Site, starts: Sequence[Growing]) -> Outlook:
     first = starts[0].start.on
     plants = batch(site, starts)
     when = ripening(site, plants, Weeks(first, _THREE_YEARS))
-    good = when.ripe & ~when.frosted
+    good = when.ripe
     if site.frost.first is not None:
-        good &= when.first <= when.first[0] + (coldest(site) - when.first[0]) % YEAR
+        good = good & (when.first <= when.first[0] + (coldest(site) - when.first[0]) % YEAR)
     run = len(good) if good.all() else int(np.argmin(good))
     harvest = np.maximum(dates(when.first[:run]), plants.in_bed[:run]) - np.datetime64(first, "D")
     return Outlook(first, harvest.astype(np.int64))
