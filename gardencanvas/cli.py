@@ -15,7 +15,7 @@ from gardencanvas.fit.report import FitReport, Verdict
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.resources_folder import resources
 from gardencanvas.words.findings import reason
-from gardencanvas.words.plain import Measure, counted, day, plants_of
+from gardencanvas.words.plain import Measure, counted, day, plants_of, span
 from gardencanvas.words.remedies import remedy_text
 
 OK, CLASH, UNREADABLE = 0, 1, 2
@@ -159,13 +159,13 @@ def report_as_json(report: FitReport, garden: Garden, crops: Catalogue) -> dict[
 def _print_report(report: FitReport, garden: Garden, layout: Layout, crops: Catalogue) -> None:
     print(f"{garden.name} — {layout.name}, {layout.year}")
     for p in report.plantings.values():
-        window = f"harvest {day(p.harvest_first)} – {day(p.harvest_last)}"
+        window = f"harvest {span(p.harvest_first, p.harvest_last)}"
         print(f"  {p.verdict.word:8} {plants_of(p, crops):40} {window}")
     for f in report.findings:
         if f.verdict >= Verdict.STRAINS:
             print(f"  {f.verdict.word}: {reason(f, garden, report.layout, crops)}")
     counts = {v: sum(p.verdict is v for p in report.plantings.values()) for v in Verdict}
-    print("  " + ", ".join(f"{n} {v.word}" for v, n in counts.items()))
+    print("  " + ", ".join(f"{v.word} {n}" for v, n in counts.items()))
 
 
 def _picture(arguments: argparse.Namespace) -> int:
