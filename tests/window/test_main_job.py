@@ -1,14 +1,14 @@
 """The main job with a real mouse: draw a bed, drag a crop in, read it, undo, save, close, reopen."""
 
 import pytest
-from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
-from PySide6.QtGui import QMouseEvent
+from PySide6.QtCore import QEvent, QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QMouseEvent
 from PySide6.QtWidgets import QApplication, QMessageBox
 
 from gardencanvas.app import filing, settings
 from gardencanvas.app.session import Session
 from gardencanvas.app.start import demo_garden, new_garden
-from gardencanvas.files import CannotWrite, open_garden
+from gardencanvas.files import CannotWrite, open_garden, save_garden
 from gardencanvas.garden import edits
 from tests.garden.makers import bed
 
@@ -159,6 +159,26 @@ def test_a_bad_file_leaves_the_open_garden_as_it_was(with_bed, monkeypatch, tmp_
     assert with_bed.session is session
     assert with_bed.session.garden is before
     assert told == ["bad.gardencanvas is not a garden file: it is not text in UTF-8."]
+
+
+def test_a_file_dropped_on_the_window_is_opened(open_window, tmp_path):
+    main = open_window(Session(new_garden(2027)))
+    path = tmp_path / "dropped.gardencanvas"
+    save_garden(demo_garden(), path)
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(path))])
+    place, action, buttons, keys = (
+        QPoint(300, 300),
+        Qt.DropAction.CopyAction,
+        Qt.MouseButton.LeftButton,
+        Qt.KeyboardModifier.NoModifier,
+    )
+    enter = QDragEnterEvent(place, action, data, buttons, keys)
+    QApplication.sendEvent(main, enter)
+    assert enter.isAccepted()
+    QApplication.sendEvent(main, QDropEvent(QPointF(place), action, data, buttons, keys))
+    assert main.session.path == path
+    assert main.session.garden == demo_garden()
 
 
 def test_undo_names_what_it_undoes(with_bed, qtbot):
