@@ -89,16 +89,20 @@ QFrame[role="card"] {{ background: {c.paper}; border-radius: 4px; }}
 QPushButton {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.line};
   border-radius: 6px; padding: 5px 12px; }}
 QPushButton:hover {{ background: {c.selected}; }}
+QPushButton:disabled {{ color: {c.quiet}; background: {c.paper}; }}
 QPushButton[role="remedy"] {{ color: {c.accent}; border: 1px solid {c.accent}; text-align: left;
   font-weight: 600; padding: 5px 10px; }}
 QToolButton {{ color: {c.ink}; background: transparent; border: 1px solid transparent; border-radius: 6px;
   padding: 4px 9px; }}
+QToolButton[role="small"] {{ padding: 3px 4px; }}
+QToolButton::menu-indicator {{ image: none; }}
 QToolButton:hover {{ background: {c.selected}; }}
 QToolButton:checked {{ background: {c.selected}; border: 1px solid {c.accent}; }}
 QLineEdit, QAbstractSpinBox, QComboBox {{ background: {c.field}; color: {c.ink};
   border: 1px solid {c.line}; border-radius: 6px; padding: 3px 6px; min-height: 18px;
   selection-background-color: {c.accent}; selection-color: {c.panel}; }}
 QLineEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{ border: 2px solid {c.accent}; padding: 2px 5px; }}
+QLineEdit[fault="true"] {{ border: 2px solid {c.verdicts[3]}; padding: 2px 5px; }}
 QPushButton:focus, QToolButton:focus {{ border: 2px solid {c.accent}; }}
 QComboBox::drop-down, QDateEdit::drop-down {{ border: none; width: 20px; subcontrol-position: center right; }}
 QComboBox::down-arrow, QDateEdit::down-arrow {{ image: url("{arrow("down")}"); width: 10px; height: 10px; }}

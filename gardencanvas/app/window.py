@@ -108,6 +108,7 @@ class MainWindow(QMainWindow):
         self.tin.carried.connect(self.view.carry_move)
         self.tin.let_go.connect(self.view.carry_drop)
         self.tin.given_up.connect(self.view.carry_cancel)
+        self.tin.desk.said.connect(self.say)
 
     def set_session(self, session: Session) -> None:
         """Show another garden in this window."""

@@ -1,0 +1,145 @@
+"""A seed lot: how much, from when, and what a test of it showed."""
+
+from datetime import date
+
+from PySide6.QtCore import QDate
+from PySide6.QtWidgets import QComboBox, QDateEdit, QDoubleSpinBox, QHBoxLayout, QSpinBox, QWidget
+
+from gardencanvas.app.labels import PlainLabel
+from gardencanvas.app.own_form.fields import choose, line, rows
+from gardencanvas.app.own_form.form import OwnForm
+from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.crops.drafting import free_id
+from gardencanvas.crops.model import Crop
+from gardencanvas.crops.tin import SeedLot, age_warning, seeds_in
+from gardencanvas.words.tin import age_words
+
+
+class LotForm(OwnForm):
+    """Makes or changes a seed lot of one crop; warns of old seed while the year is typed."""
+
+    def __init__(
+        self,
+        known: Catalogue,
+        crop: Crop,
+        on: date,
+        taken: set[str],
+        lot: SeedLot | None = None,
+        variety_id: str | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__("", parent)
+        self._crop, self._on, self._taken, self._lot = crop, on, taken, lot
+        self.setWindowTitle(self.tr("Seed lot: {0}").format(crop.name))
+        form = rows()
+        self.variety = QComboBox()
+        self.variety.setAccessibleName(self.tr("Variety"))
+        self.variety.addItem(self.tr("none named"), None)
+        for variety in known.varieties_of(crop.id):
+            self.variety.addItem(variety.name, variety.id)
+        choose(self.variety, lot.variety if lot else variety_id)
+        self.variety.currentIndexChanged.connect(self.check)
+        form.addRow(self.tr("Variety"), self.variety)
+        form.addRow(self.tr("Amount"), self._amounts())
+        self.year = QSpinBox()
+        self.year.setRange(1900, 2200)
+        self.year.setAccessibleName(self.tr("Year of harvest, or as on the packet"))
+        self.year.setToolTip(self.year.accessibleName())
+        self.year.valueChanged.connect(self.check)
+        form.addRow(self.tr("Year"), self.year)
+        form.addRow(self.tr("Test"), self._test())
+        self.on = QDateEdit()
+        self.on.setCalendarPopup(True)
+        self.on.setDisplayFormat("d MMM yyyy")
+        self.on.setAccessibleName(self.tr("Day of the test"))
+        self.on.dateChanged.connect(self.check)
+        form.addRow(self.tr("Tested on"), self.on)
+        self.note = line(form, self.tr("Note"), self.check, 600)
+        self.body.addLayout(form)
+        self.warning = PlainLabel(role="warning")
+        self.body.addWidget(self.warning)
+        self.body.addStretch(1)
+        self.keep_where(None)
+        self._fill()
+        self.finish(self.note)
+        self.amount.setFocus()
+        self.amount.selectAll()
+
+    def _amounts(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.amount = QDoubleSpinBox()
+        self.amount.setRange(0.0, 1e6)
+        self.amount.setDecimals(1)
+        self.amount.setAccessibleName(self.tr("Amount"))
+        self.amount.valueChanged.connect(self.check)
+        self.unit = QComboBox()
+        self.unit.setAccessibleName(self.tr("Seeds or grams"))
+        self.unit.addItem(self.tr("seeds"), "seeds")
+        self.unit.addItem(self.tr("grams"), "grams")
+        self.unit.currentIndexChanged.connect(self.check)
+        row.addWidget(self.amount, 1)
+        row.addWidget(self.unit)
+        return row
+
+    def _test(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        self.sprouted, self.laid = QSpinBox(), QSpinBox()
+        for box, word in (
+            (self.sprouted, self.tr("Seeds that sprouted")),
+            (self.laid, self.tr("Seeds laid out; 0 for no test")),
+        ):
+            box.setRange(0, 1000)
+            box.setAccessibleName(word)
+            box.setToolTip(word)
+            box.valueChanged.connect(self.check)
+        row.addWidget(self.sprouted, 1)
+        row.addWidget(PlainLabel(self.tr("sprouted of"), "quiet"))
+        row.addWidget(self.laid, 1)
+        return row
+
+    def _fill(self) -> None:
+        lot, today = self._lot, self._on
+        self.year.setValue(today.year if lot is None else lot.year)
+        tested = today if lot is None or lot.tested_on is None else lot.tested_on
+        self.on.setDate(QDate(tested.year, tested.month, tested.day))
+        if lot is None:
+            return
+        choose(self.unit, "seeds" if lot.grams is None else "grams")
+        self.amount.setValue(lot.seeds if lot.grams is None and lot.seeds is not None else lot.grams or 0.0)
+        if lot.tested is not None:
+            self.laid.setValue(100)
+            self.sprouted.setValue(round(100 * lot.tested))
+        self.note.setText(lot.note)
+
+    def drafted(self) -> tuple[SeedLot | None, str]:
+        """The lot as it stands in the form, and what is wrong with it."""
+        if self.amount.value() <= 0.0:
+            return None, self.tr("give an amount")
+        if self.sprouted.value() > self.laid.value():
+            return None, self.tr("more seeds sprouted than were laid out")
+        day = self.on.date()
+        tested = self.laid.value() > 0
+        lot = SeedLot(
+            id=self._lot.id if self._lot else free_id(f"{self._crop.id} {self.year.value()}", self._taken),
+            crop=self._crop.id,
+            variety=self.variety.currentData(),
+            year=self.year.value(),
+            tested=self.sprouted.value() / self.laid.value() if tested else None,
+            tested_on=date(day.year(), day.month(), day.day()) if tested else None,
+            note=self.note.text().strip(),
+            **{self.unit.currentData(): self.amount.value()},
+        )
+        return lot, ""
+
+    def check(self, *_: object) -> None:
+        """Say what is wrong, and warn of old seed."""
+        super().check()
+        self.on.setEnabled(self.laid.value() > 0)
+        lot, _fault = self.drafted()
+        warning = None if lot is None else age_warning(lot, self._crop, self._on)
+        words = [] if warning is None else [age_words(warning)]
+        count = None if lot is None or lot.grams is None else seeds_in(lot, self._crop)
+        if count is not None:
+            words.append(self.tr("About {0:,.0f} seeds.").format(count[1]))
+        self.warning.setText("\n".join(words))
+        self.warning.setVisible(bool(words))

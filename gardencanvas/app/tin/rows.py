@@ -1,0 +1,81 @@
+"""The rows of the seed tin: groups, crops, and under a crop its varieties."""
+
+from collections.abc import Iterable
+
+from PySide6.QtCore import QModelIndex, Qt
+from PySide6.QtGui import QStandardItem, QStandardItemModel
+
+from gardencanvas.app.labels import as_plain
+from gardencanvas.app.tin.looks import Looks, RowLook
+from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.crops.model import Crop, Group, Variety
+from gardencanvas.words.crop_facts import CAUTION
+
+CROP = Qt.ItemDataRole.UserRole  # the crop as its file gives it; None for a heading
+VARIETY = Qt.ItemDataRole.UserRole + 1  # a variety's id; None for the crop itself
+LOOK = Qt.ItemDataRole.UserRole + 2  # RowLook
+
+
+Key = tuple[str, str | None]
+
+
+class Rows(QStandardItemModel):
+    """A flat list; varieties follow their crop while it is unfolded."""
+
+    def show(self, crops: Iterable[Crop], known: Catalogue, looks: Looks, *, grouped: bool) -> None:
+        """Show crops in their order, under the headings of their groups where ``grouped``."""
+        self.clear()
+        group: Group | None = None
+        for crop in crops:
+            if grouped and crop.group is not group:
+                group = crop.group
+                self._heading(str(group))
+            varieties = known.varieties_of(crop.id)
+            self._row(crop, None, looks.of_crop(crop, len(varieties)))
+            if looks.is_open(crop.id):
+                for variety in varieties:
+                    self._row(crop, variety, looks.of_variety(crop, variety))
+
+    def find(self, key: Key | None) -> QModelIndex:
+        """The row of a crop or variety; of the crop where the variety is folded away; the first else."""
+        first = fallback = QModelIndex()
+        for row in range(self.rowCount()):
+            index = self.index(row, 0)
+            crop = index.data(CROP)
+            if crop is None:
+                continue
+            first = first if first.isValid() else index
+            if key is not None and crop.id == key[0]:
+                if index.data(VARIETY) == key[1]:
+                    return index
+                fallback = fallback if fallback.isValid() else index
+        return fallback if fallback.isValid() else first
+
+    def _heading(self, text: str) -> None:
+        item = QStandardItem(text)
+        item.setFlags(Qt.ItemFlag.NoItemFlags)
+        self.appendRow(item)
+
+    def _row(self, crop: Crop, variety: Variety | None, look: RowLook) -> None:
+        name = crop.name if variety is None else variety.name
+        item = QStandardItem(name)
+        item.setData(crop, CROP)
+        item.setData(None if variety is None else variety.id, VARIETY)
+        item.setData(look, LOOK)
+        item.setEditable(False)
+        told = f"{name}, {look.about}" if variety is None else f"{crop.name} “{name}”, {look.about}"
+        item.setData(told, Qt.ItemDataRole.AccessibleTextRole)
+        item.setToolTip(as_plain(hover(crop, variety)))
+        self.appendRow(item)
+
+
+def hover(crop: Crop, variety: Variety | None = None) -> str:
+    """What a row tells on hover: names, family, and the high hazards with the usual caution."""
+    lines = [crop.name if variety is None else f"{crop.name} “{variety.name}”"]
+    lines += [variety.note] if variety is not None and variety.note else []
+    lines += [f"{crop.botanical}, {crop.family}"]
+    lines += [", ".join(crop.other_names)] if crop.other_names else []
+    high = [h for h in crop.hazards if h.severity == "high"]
+    lines += [f"⚠ {h.part}: {h.hazard}. {h.caution}" for h in high]
+    lines += [CAUTION] if high else []
+    return "\n".join(lines)
