@@ -53,6 +53,10 @@ def verdict_counts(report: FitReport, ids: set[str]) -> str:
 class ManyPage(_Page):
     """Sums over several things."""
 
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__(session, parent)
+        self.column.addStretch(1)
+
     def show_items(self, items: list[Item], report: FitReport, measure: Measure) -> None:
         """Show the sums."""
         plantings = [i for i in items if isinstance(i, Planting)]

@@ -9,7 +9,7 @@ from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from gardencanvas.canvas.palette import Palette, palette
-from gardencanvas.words.plain import Measure
+from gardencanvas.words.plain import Measure, Units
 
 
 @dataclass(frozen=True)
@@ -60,8 +60,8 @@ class SideView(QWidget):
     def _paint(self, painter: QPainter, area: QRectF) -> None:
         if not self._plants:
             return
-        above = max(_nice(max(p.height_m for p in self._plants)), 0.2)
-        below = max(_nice(max(p.root_m for p in self._plants)), 0.2)
+        above = max(_nice(max(p.height_m for p in self._plants), self._measure.units), 0.2)
+        below = max(_nice(max(p.root_m for p in self._plants), self._measure.units), 0.2)
         names = painter.fontMetrics().height() + 4
         drawn = area.adjusted(0, 0, 0, -names)
         widest = sum(max(2 * p.radius_m, 0.12) for p in self._plants) + 0.06 * (len(self._plants) + 1)
@@ -90,7 +90,7 @@ class SideView(QWidget):
         painter.drawRect(QRectF(area.left(), area.top(), area.width(), ground - area.top()))
         painter.setBrush(QColor(self._colours.soil_deep))
         painter.drawRect(QRectF(area.left(), ground, area.width(), area.bottom() - ground))
-        step = _nice(max(above, below) / 3)
+        step = _nice(max(above, below) / 3, self._measure.units)
         pen = QPen(QColor(self._colours.quiet))
         pen.setStyle(Qt.PenStyle.DotLine)
         for direction, most in ((-1, above), (1, below)):
@@ -140,9 +140,11 @@ class SideView(QWidget):
         painter.drawPath(path)
 
 
-def _nice(metres: float) -> float:
-    """The next round length above."""
-    for step in (0.05, 0.1, 0.15, 0.2, 0.3, 0.5, 1.0, 1.5, 2.0, 3.0, 5.0, 10.0):
-        if metres <= step:
-            return step
-    return metres
+_ROUND_M = (0.05, 0.1, 0.15, 0.2, 0.3, 0.5, 1.0, 1.5, 2.0, 3.0, 5.0, 10.0)
+_ROUND_IN = (2, 4, 6, 8, 12, 18, 24, 36, 48, 60, 72, 120, 240, 400)
+
+
+def _nice(metres: float, units: Units) -> float:
+    """The next round length above, in the grower's units."""
+    steps = [inches * 0.0254 for inches in _ROUND_IN] if units == "imperial" else _ROUND_M
+    return next((step for step in steps if metres <= step), metres)
