@@ -103,6 +103,7 @@ class CropForm(OwnForm):
         self.family = choice(form, self.tr("Family"), families, self.check)
         self.family.setEditable(True)
         self.family.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
+        self.family.setCurrentIndex(-1)
         self.family.editTextChanged.connect(self.check)
         self.body.addLayout(form)
         self.hazards = PlainLabel(role="warning")

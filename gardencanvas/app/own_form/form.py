@@ -104,6 +104,6 @@ class OwnForm(QDialog):
         inside = self._scroll.widget()
         if inside is not None:
             width = max(inside.sizeHint().width() + 60, 420)
-            self.resize(width, min(inside.sizeHint().height() + 130, 720))
+            self.resize(width, min(inside.sizeHint().height() + 165, 720))
         first.setFocus(Qt.FocusReason.OtherFocusReason)
         self.check()

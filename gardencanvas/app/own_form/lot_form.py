@@ -5,13 +5,14 @@ from datetime import date
 from PySide6.QtCore import QDate
 from PySide6.QtWidgets import QComboBox, QDateEdit, QDoubleSpinBox, QHBoxLayout, QSpinBox, QWidget
 
-from gardencanvas.app.labels import PlainLabel
+from gardencanvas.app.labels import PlainLabel, as_plain
 from gardencanvas.app.own_form.fields import choose, line, rows
 from gardencanvas.app.own_form.form import OwnForm
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.drafting import free_id
 from gardencanvas.crops.model import Crop
 from gardencanvas.crops.tin import SeedLot, age_warning, seeds_in
+from gardencanvas.words.sources import origin
 from gardencanvas.words.tin import age_words
 
 
@@ -29,7 +30,7 @@ class LotForm(OwnForm):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__("", parent)
-        self._crop, self._on, self._taken, self._lot = crop, on, taken, lot
+        self._known, self._crop, self._on, self._taken, self._lot = known, crop, on, taken, lot
         self.setWindowTitle(self.tr("Seed lot: {0}").format(crop.name))
         form = rows()
         self.variety = QComboBox()
@@ -56,7 +57,9 @@ class LotForm(OwnForm):
         form.addRow(self.tr("Tested on"), self.on)
         self.note = line(form, self.tr("Note"), self.check, 600)
         self.body.addLayout(form)
+        self.count = PlainLabel(role="quiet")
         self.warning = PlainLabel(role="warning")
+        self.body.addWidget(self.count)
         self.body.addWidget(self.warning)
         self.body.addStretch(1)
         self.keep_where(None)
@@ -93,7 +96,10 @@ class LotForm(OwnForm):
             box.setToolTip(word)
             box.valueChanged.connect(self.check)
         row.addWidget(self.sprouted, 1)
-        row.addWidget(PlainLabel(self.tr("sprouted of"), "quiet"))
+        between = PlainLabel(self.tr("sprouted of"), "quiet")
+        between.setWordWrap(False)
+        between.setMinimumWidth(between.sizeHint().width())
+        row.addWidget(between)
         row.addWidget(self.laid, 1)
         return row
 
@@ -137,9 +143,17 @@ class LotForm(OwnForm):
         self.on.setEnabled(self.laid.value() > 0)
         lot, _fault = self.drafted()
         warning = None if lot is None else age_warning(lot, self._crop, self._on)
-        words = [] if warning is None else [age_words(warning)]
+        self.warning.setText("" if warning is None else age_words(warning))
+        self.warning.setToolTip(as_plain(origin(self._known, self._crop.seed_life_y)))
+        self.warning.setVisible(warning is not None)
+        self._count(lot)
+
+    def _count(self, lot: SeedLot | None) -> None:
+        """How many seeds a weight comes to."""
         count = None if lot is None or lot.grams is None else seeds_in(lot, self._crop)
         if count is not None:
-            words.append(self.tr("About {0:,.0f} seeds.").format(count[1]))
-        self.warning.setText("\n".join(words))
-        self.warning.setVisible(bool(words))
+            few, _, many = (f"{float(f'{n:.2g}'):,.0f}" for n in count)
+            told = few if few == many else f"{few}–{many}"
+            self.count.setText(self.tr("That is about {0} seeds.").format(told))
+            self.count.setToolTip(as_plain(origin(self._known, self._crop.seeds_per_gram)))
+        self.count.setVisible(count is not None)

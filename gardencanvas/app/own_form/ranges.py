@@ -24,7 +24,7 @@ class Range(QObject):
         self.boxes = tuple(QLineEdit(parent) for _ in range(3))
         for box, word in zip(self.boxes, (self.tr("least"), self.tr("usual"), self.tr("most")), strict=True):
             box.setMaxLength(_LONGEST)
-            box.setMinimumWidth(box.fontMetrics().horizontalAdvance("00000.0") + 16)
+            box.setFixedWidth(box.fontMetrics().horizontalAdvance("00000.0") + 22)
             box.setAlignment(Qt.AlignmentFlag.AlignRight)
             box.setAccessibleName(f"{label}, {word}")
             box.textChanged.connect(self._typed)
@@ -95,6 +95,7 @@ class RangeGrid(QWidget):
         grid.setHorizontalSpacing(6)
         grid.setVerticalSpacing(4)
         grid.setColumnStretch(0, 1)
+        grid.setColumnMinimumWidth(4, self.fontMetrics().horizontalAdvance(self.tr("years")) + 4)
         for column, word in enumerate((self.tr("least"), self.tr("usual"), self.tr("most")), 1):
             head = PlainLabel(word, "source")
             head.setAlignment(Qt.AlignmentFlag.AlignRight)
