@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from datetime import date
+from itertools import pairwise
 
 import numpy as np
 
@@ -29,6 +30,7 @@ class Bar:
     verdict: Verdict
     days_to_spare: int | None
     locked: bool
+    succession: str | None = None
 
 
 @dataclass(frozen=True)
@@ -60,11 +62,15 @@ def bar_of(session: Session, planting: Planting) -> Bar:
         verdict=fit.verdict if fit else Verdict.CLEAR,
         days_to_spare=fit.days_to_spare if fit else None,
         locked=planting.locked,
+        succession=planting.succession,
     )
 
 
 def groups(session: Session, plantings: tuple[Planting, ...], bare: str) -> list[Group]:
-    """The bars of some plantings of the shown layout, bed by bed in drawing order, early ones first."""
+    """The bars of some plantings of the shown layout, bed by bed in drawing order.
+
+    Early ones first; the parts of a succession follow each other from where its first one stands.
+    """
     layout = session.layout
     by_bed: dict[str, list[Bar]] = {bed.id: [] for bed in layout.beds}
     names = {bed.id: bed.name for bed in layout.beds}
@@ -72,11 +78,26 @@ def groups(session: Session, plantings: tuple[Planting, ...], bare: str) -> list
         bed = bed_of(layout, planting)
         by_bed.setdefault(bed.id if bed else "", []).append(bar_of(session, planting))
     names[""] = bare
-    return [
-        Group(names[bed_id], tuple(sorted(bars, key=lambda b: (b.in_bed, b.name, b.id))))
-        for bed_id, bars in by_bed.items()
-        if bars
-    ]
+    return [Group(names[bed_id], _ordered(bars)) for bed_id, bars in by_bed.items() if bars]
+
+
+def _ordered(bars: list[Bar]) -> tuple[Bar, ...]:
+    early = sorted(bars, key=lambda b: (b.in_bed, b.name, b.id))
+    lead: dict[tuple[bool, str], int] = {}
+    for place, bar in enumerate(early):
+        lead.setdefault(_together(bar), place)
+    return tuple(sorted(early, key=lambda b: lead[_together(b)]))
+
+
+def _together(bar: Bar) -> tuple[bool, str]:
+    """What bars that follow each other share: their succession, or else nothing but themselves."""
+    return bar.succession is not None, bar.succession or bar.id
+
+
+def joined(bars: tuple[Bar, ...]) -> list[tuple[int, int]]:
+    """Neighbours of one succession: the places of each two bars that a line joins."""
+    pairs = pairwise(enumerate(bars))
+    return [(i, j) for (i, a), (j, b) in pairs if a.succession is not None and a.succession == b.succession]
 
 
 def frost_spans(session: Session) -> list[tuple[date, date]]:

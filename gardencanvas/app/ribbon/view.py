@@ -16,7 +16,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractScrollArea, QFrame, QWidget
 
-from gardencanvas.app.ribbon.bars import Bar, Group, frost_spans, groups
+from gardencanvas.app.ribbon.bars import Bar, Group, frost_spans, groups, joined
 from gardencanvas.app.session import Session
 from gardencanvas.app.soon import Soon
 from gardencanvas.canvas.palette import Palette, palette, tint_of
@@ -24,7 +24,7 @@ from gardencanvas.fit.report import Verdict
 from gardencanvas.garden.edits import rebuilt, replace
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
-from gardencanvas.garden.planting import Planting
+from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.words.plain import MONTHS, day
 
 _HEAD = 26
@@ -49,6 +49,7 @@ class RibbonView(QAbstractScrollArea):
         self._pressed: tuple[QPoint, str | None] | None = None
         self._dragging = False
         self._draft: Garden | None = None
+        self._drawn: list[tuple[str, Start, date | None]] = []
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(self.tr("Season ribbon"))
@@ -100,15 +101,20 @@ class RibbonView(QAbstractScrollArea):
         self.viewport().update()
 
     def _previewed(self, report: object) -> None:
-        if report is None or self._draft is not None:
+        if report is None or self._times(self._session.shown_garden) != self._drawn:
             self._soon.ask()
         else:
             self._repaint()
 
+    def _times(self, garden: Garden) -> list[tuple[str, Start, date | None]]:
+        """What moves bars in time: quick to compare, since unchanged starts are the same objects."""
+        return [(p.id, p.start, p.end) for p in garden.layout(self._session.layout_id).plantings]
+
     def rebuild(self) -> None:
         """Read the bars of the shown layout anew."""
         session = self._session
-        layout = (self._draft or session.garden).layout(session.layout_id)
+        layout = session.shown_garden.layout(session.layout_id)
+        self._drawn = self._times(session.shown_garden)
         self._first, self._last = layout.season
         self._groups = groups(session, layout.plantings, self.tr("On bare plan"))
         bars = [b for g in self._groups for b in g.bars]
@@ -170,11 +176,13 @@ class RibbonView(QAbstractScrollArea):
         """Where a planting's bar lies, in viewport pixels."""
         for number, (_, bar) in enumerate(self._rows()):
             if bar is not None and bar.id == bar_id:
-                top = _HEAD + number * _BAR - self.verticalScrollBar().value()
-                return QRectF(
-                    self.x_of(bar.sown), top + 3, self.x_of(bar.out) - self.x_of(bar.sown), _BAR - 6
-                )
+                return self._rect(bar, number)
         return None
+
+    def _rect(self, bar: Bar, number: int) -> QRectF:
+        """Where the bar of a row lies."""
+        top = _HEAD + number * _BAR - self.verticalScrollBar().value()
+        return QRectF(self.x_of(bar.sown), top + 3, self.x_of(bar.out) - self.x_of(bar.sown), _BAR - 6)
 
     def _bar_at(self, at: QPointF) -> str | None:
         number = int((at.y() - _HEAD + self.verticalScrollBar().value()) // _BAR)
@@ -202,6 +210,7 @@ class RibbonView(QAbstractScrollArea):
             top = _HEAD + number * _BAR - self.verticalScrollBar().value()
             if -_BAR < top < area.height():
                 self._paint_row(painter, group, bar, top)
+        self._paint_joins(painter, area)
         painter.restore()
         if not self._groups:
             painter.setPen(QColor(self._colours.quiet))
@@ -289,6 +298,22 @@ class RibbonView(QAbstractScrollArea):
             end = self.x_of(bar.out + timedelta(days=bar.days_to_spare))
             painter.setPen(QPen(QColor(self._colours.verdict(bar.verdict)), 1.5, Qt.PenStyle.DotLine))
             painter.drawLine(QPointF(whole.right(), whole.center().y()), QPointF(end, whole.center().y()))
+
+    def _paint_joins(self, painter: QPainter, area: QRectF) -> None:
+        """Thin lines that join the parts of a succession, from the start of one to the start of the next."""
+        painter.setClipRect(area.adjusted(self._names_width(), _HEAD, 0, 0))
+        painter.setPen(QPen(QColor(self._colours.quiet), 1.2))
+        number = 0
+        for group in self._groups:
+            for i, j in joined(group.bars):
+                above, below = (self._rect(group.bars[k], number + 1 + k) for k in (i, j))
+                x = above.left() + 5
+                if x < below.left():
+                    line = [QPointF(x, below.center().y()), QPointF(below.left(), below.center().y())]
+                else:
+                    line = [QPointF(x, below.top())]
+                painter.drawPolyline([QPointF(x, above.bottom()), *line])
+            number += 1 + len(group.bars)
 
     def _paint_mark(self, painter: QPainter, verdict: Verdict, whole: QRectF) -> None:
         """The same marks as on the plan: thin, double, dashed, thick."""
