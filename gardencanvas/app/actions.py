@@ -44,6 +44,7 @@ class Actions(QObject):
         self._help()
         self._window.view.context_menu.connect(self.show_menu)
         self._session.selection_changed.connect(self._enable)
+        self._session.changed.connect(self._enable)
         self._session.history.moved.connect(self._name_steps)
         self._enable()
         self._name_steps()
@@ -92,6 +93,7 @@ class Actions(QObject):
         self._add(menu, "unlock", self.tr("U&nlock"), self.unlock, "Ctrl+Shift+L")
         menu.addSeparator()
         self._add(menu, "select all", self.tr("Select &all"), self.select_all, _KEY.SelectAll)
+        self._add(menu, "select succession", self.tr("Select the &whole succession"), self.select_succession)
         self._add(menu, "deselect", self.tr("D&eselect"), self.deselect, "Ctrl+Shift+A")
 
     def _view(self) -> None:
@@ -147,6 +149,7 @@ class Actions(QObject):
             action = self._add(menu, f"tool {tool}", text, self._tool, key)
             action.setData(tool)
         menu.addSeparator()
+        self._add(menu, "again", self.tr("&Again…"), self.again, "Ctrl+Shift+D")
         self._add(menu, "find crop", self.tr("&Find a crop in the seed tin"), self.find_crop, "Ctrl+F")
         menu.addSeparator()
         self._layouts = menu.addMenu(self.tr("Show &layout"))
@@ -213,6 +216,8 @@ class Actions(QObject):
             action = self.all[name]
             action.setEnabled(some)
             action.setToolTip("" if some else self.tr("Select something first."))
+        self.all["again"].setEnabled(commands.repeatable(self._session) is not None)
+        self.all["select succession"].setEnabled(bool(commands.successions(self._session)))
 
     def show_menu(self, place: QPoint, ids: frozenset[str]) -> None:
         """The menu of what was clicked on the plan."""
@@ -222,6 +227,7 @@ class Actions(QObject):
         names = ("duplicate", "delete", "turn right", "turn left", "lock", "unlock", "fit selection")
         for name in names if ids else ("select all", "tool bed", "fit"):
             menu.addAction(self.all[name])
+        menu.addActions([a for a in (self.all["again"], self.all["select succession"]) if a.isEnabled()])
         menu.exec(place)
         menu.deleteLater()
 
@@ -337,6 +343,10 @@ class Actions(QObject):
         """Select all plantings."""
         keys.select_all(self._window.view)
 
+    def select_succession(self) -> None:
+        """Select all parts of the successions of which something is selected."""
+        self._session.select(self._session.selection | commands.successions(self._session))
+
     def deselect(self) -> None:
         """Select nothing."""
         self._session.select(())
@@ -372,6 +382,14 @@ class Actions(QObject):
         action = self.sender()
         if isinstance(action, QAction):
             self._window.view.set_tool(action.data())
+
+    def again(self) -> None:
+        """Have the selected planting come again, or change its succession."""
+        from gardencanvas.app.succession_dialog import ask
+
+        planting = commands.repeatable(self._session)
+        if planting is not None:
+            ask(self._window, planting)
 
     def find_crop(self) -> None:
         """Go to the seed tin's search field."""

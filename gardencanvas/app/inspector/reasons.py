@@ -108,7 +108,7 @@ class Reasons(QWidget):
         column = QVBoxLayout(card)
         column.setContentsMargins(10, 6, 8, 6)
         column.setSpacing(3)
-        said = reason(finding, session.garden, session.layout_id, session.catalogue, asked.measure)
+        said = reason(finding, session.shown_garden, session.layout_id, session.catalogue, asked.measure)
         text = PlainLabel(said, "body")
         text.setAccessibleName(f"{verdict_word(finding.verdict)}: {said}")
         column.addWidget(text)
