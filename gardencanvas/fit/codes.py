@@ -28,6 +28,16 @@ layered (shares)
 fixtures (strains, clashes; one planting)
     Walls, fences, hedges, trees or sheds alone leave too little light. Numbers as for shaded, no ``taken``.
 
+Kind roots:
+
+same roots (strains)
+    Another crop's roots want the same soil, water and food. ``share``: of the soil the worst plant would have
+    at its usual spacing, what they take, over its growth; ``depth_overlap``: of both
+    distributions of roots over depth; ``depth_m``, ``other_depth_m``: how deep each roots; ``draw``: how much
+    both want the same water or food, 0–1; ``days``; ``stations``.
+roots apart (shares)
+    They root in the same ground to different depths. Numbers as for same roots.
+
 Kind timing:
 
 out in time (shares)
@@ -57,6 +67,8 @@ class Code(StrEnum):
     SHADED = "shaded"
     LAYERED = "layered"
     FIXTURES = "fixtures"
+    SAME_ROOTS = "same roots"
+    ROOTS_APART = "roots apart"
     OUT_IN_TIME = "out in time"
     TOO_LATE = "too late"
     IN_TURNS = "in turns"

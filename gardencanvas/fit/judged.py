@@ -24,6 +24,11 @@ class Judged:
     finding: Finding
     marks: Marks  # as ``finding.stations``
 
+    @property
+    def bad(self) -> bool:
+        """Whether it strains or clashes."""
+        return self.finding.verdict >= Verdict.STRAINS
+
 
 def finding_of(
     kind: Kind,

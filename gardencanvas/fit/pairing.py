@@ -9,6 +9,7 @@ from gardencanvas.fit.beside import Beside, Vault, beside
 from gardencanvas.fit.crowding import crowding
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.meeting import Meeting, meet
+from gardencanvas.fit.roots import roots
 from gardencanvas.fit.shading import overhung
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.timing import timing
@@ -39,9 +40,16 @@ def pairing(one: tuple[Stand, ...], two: tuple[Stand, ...], over: Vault) -> Pair
     judged: list[Judged] = []
     sharing: list[tuple[str, Ints]] = []
     for meeting in meetings:
+        troubled: list[bool] = []
         for stand, other in ((meeting.a, meeting.b), (meeting.b, meeting.a)):
             crowded, timed = crowding(meeting, stand), timing(meeting, stand)
             judged += [j for j in (crowded, timed) if j is not None]
             if timed is not None or overhung(stand, meeting, over):
                 sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
+            troubled.append(crowded is not None or (timed is not None and timed.bad))
+        # who is crowded or smothered is told that: roots would only say it twice
+        for found in roots(meeting.a, meeting.b, (not troubled[0], not troubled[1])):
+            judged.append(found)
+            other = meeting.b if found.finding.plantings[0] == meeting.a.planting.id else meeting.a
+            sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
     return Pairing(meetings, besides, tuple(judged), tuple(sharing))

@@ -15,6 +15,7 @@ from gardencanvas.crops.model import Crop, Harvest
 from gardencanvas.fit.ground import Ground, ground_of
 from gardencanvas.fit.near import box
 from gardencanvas.fit.own import Spare, spare_of
+from gardencanvas.fit.rooting import Room, room_of
 from gardencanvas.fit.spots import Spots, spots_of
 from gardencanvas.fit.thresholds import RISE_M, SHADE_REACH
 from gardencanvas.garden.planting import Planting
@@ -47,7 +48,8 @@ class Stand:
 
     ``sizes`` has shape (5, weeks): footprint radius, height and underside of the canopy in metres, leaf area
     times extinction, and whether it stands in the bed. Outside ``[begin, end)`` weeks it does not stand;
-    after ``end`` its last sizes are held, to tell what a later neighbour would have closed over.
+    after ``end`` its last sizes are held, to tell what a later neighbour would have closed over. ``roots``,
+    shape (weeks,), is how deep they reach in each week it stands.
     """
 
     planting: Planting
@@ -60,6 +62,7 @@ class Stand:
     end: int
     times: Times
     root_m: float
+    roots: Floats
     extinction: float
     ground: Ground
 
@@ -83,6 +86,18 @@ class Stand:
         """Overlap each of its stations may still take from others."""
         every = spare_of(self.planting.pattern, self.ground, self.sizes[RADIUS])
         return every._replace(share=every.share[self.index])
+
+    @cached_property
+    def root_room(self) -> Room:
+        """Ground its roots reach, and how much of it they fill through the weeks."""
+        return room_of(self.crop, self.ground, self.sizes[RADIUS], self.roots)
+
+    @cached_property
+    def root_spare(self) -> Floats:
+        """Overlap each station's root room may still take from others, shape (n,); as ``spare``."""
+        every = spare_of(self.planting.pattern, self.ground, np.array([self.root_room.radius_m]))
+        mine: Floats = every.share[self.index, 0]
+        return mine
 
     @cached_property
     def spots(self) -> Spots:
@@ -156,6 +171,7 @@ def stand_of(
         end=end,
         times=Times(*(d[row].astype(object) for d in days)),
         root_m=round(float(course.root_m[row].max(initial=0.0)), 6),
+        roots=course.root_m[row],
         extinction=extinction,
         ground=ground,
     )

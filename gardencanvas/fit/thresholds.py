@@ -24,6 +24,11 @@ TAKEN_BLAMED = 0.05  # a neighbour that takes less is named only if it takes mos
 RISE_M = 0.3  # crops of like height shade each other at any spacing, and handbook distances allow for it
 SHADE_REACH = 2.0  # times the height difference: beyond, what is hidden lies below 27°
 
+# roots: the part of the soil a plant would have at handbook spacing that another crop's roots take
+ROOTS_STRAINED = 0.30  # times the weight of what both want
+ROOTS_SHOWN = 0.10
+DEPTHS_APART = 0.80  # overlap in depth; 0.4 beside 1.1 m have 0.64, 0.4 beside 0.7 m 0.79
+
 # timing
 CATCH_TIME = 0.75  # a catch crop is in the bed for three quarters of its neighbour's time at most
 LATE_SHARE = 1 / 3  # of its time in the bed spent closed over: nothing is left to harvest

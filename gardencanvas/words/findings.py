@@ -1,48 +1,17 @@
 """Sentences for findings: one for each code of ``fit.codes``."""
 
 from collections.abc import Callable
-from dataclasses import dataclass
-from datetime import date
-from typing import Any
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.fit.report import Finding, FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
+from gardencanvas.words import below
 from gardencanvas.words.plain import Measure, counted, crop_name, day, percent, span
+from gardencanvas.words.told import Told
 
 
-@dataclass(frozen=True)
-class _Told:
-    """What a sentence is made of."""
-
-    finding: Finding
-    names: tuple[str, ...]  # of the plantings, the one that suffers first
-    measure: Measure
-
-    @property
-    def who(self) -> str:
-        return self.names[0]
-
-    @property
-    def others(self) -> str:
-        return " and ".join(dict.fromkeys(self.names[1:])) or self.who
-
-    def number(self, key: str) -> float:
-        return float(self._value(key))
-
-    def count(self, key: str) -> int:
-        return int(self._value(key))
-
-    def day(self, key: str) -> str:
-        value = self._value(key)
-        return day(value) if isinstance(value, date) else str(value)
-
-    def _value(self, key: str) -> Any:
-        return self.finding.numbers[key]
-
-
-def _crowded(t: _Told) -> str:
+def _crowded(t: Told) -> str:
     when = span(t.finding.first, t.finding.last)
     share = percent(t.number("share"))
     return (
@@ -51,7 +20,7 @@ def _crowded(t: _Told) -> str:
     )
 
 
-def _too_close(t: _Told) -> str:
+def _too_close(t: Told) -> str:
     return (
         f"{t.who} stands every {t.measure.small(t.number('distance_m'))}; the closest spacing in the books "
         f"is {t.measure.small(t.number('minimum_m'))}, usual is {t.measure.small(t.number('usual_m'))} by "
@@ -60,7 +29,7 @@ def _too_close(t: _Told) -> str:
     )
 
 
-def _light(t: _Told) -> str:
+def _light(t: Told) -> str:
     left, good, least = t.number("light_left"), t.number("light_needed"), t.number("light_least")
     if left < least:
         need = f"it crops from {percent(least)}, fully from {percent(good)}"
@@ -68,28 +37,28 @@ def _light(t: _Told) -> str:
     return f"{percent(left)} of open-sky light is left; a full crop wants {percent(good)}."
 
 
-def _fixtures(t: _Told) -> str:
+def _fixtures(t: Told) -> str:
     return f"{t.who} stands in the shade of what is built or grown there: {_light(t)}"
 
 
-def _shaded(t: _Told) -> str:
+def _shaded(t: Told) -> str:
     taken = percent(t.number("taken"))
     return f"{t.others} takes {taken} of the light of {t.who} from {day(t.finding.first)}: {_light(t)}"
 
 
-def _layered(t: _Told) -> str:
+def _layered(t: Told) -> str:
     return (
         f"{t.who} grows in the light shade of {t.others} and keeps {percent(t.number('light_left'))} "
         f"of open-sky light; it wants {percent(t.number('light_needed'))}. The light is used twice."
     )
 
 
-def _out_in_time(t: _Told) -> str:
+def _out_in_time(t: Told) -> str:
     spare = counted(t.count("days"), "day", "days")
     return f"{t.who} is out by {t.day('harvest_last')}, {spare} before {t.others} closes over it."
 
 
-def _too_late(t: _Told) -> str:
+def _too_late(t: Told) -> str:
     late = counted(-t.count("days"), "day", "days")
     return (
         f"{t.others} closes over {t.who} on {t.day('closes')}, {late} before its last harvest, "
@@ -97,26 +66,28 @@ def _too_late(t: _Told) -> str:
     )
 
 
-def _in_turns(t: _Told) -> str:
+def _in_turns(t: Told) -> str:
     return (
         f"{t.who} is out by {t.day('out')} and {t.others} goes in on {t.day('in_bed')}: "
         "the same ground is used twice."
     )
 
 
-def _on_bare_plan(t: _Told) -> str:
+def _on_bare_plan(t: Told) -> str:
     out, of = t.count("stations"), t.count("of")
     if out == of:
         return f"{t.who} stands on bare plan, outside every bed."
     return f"{out} of {of} stations of {t.who} lie outside every bed."
 
 
-SENTENCES: dict[str, Callable[[_Told], str]] = {
+SENTENCES: dict[str, Callable[[Told], str]] = {
     "crowded": _crowded,
     "too close": _too_close,
     "fixtures": _fixtures,
     "shaded": _shaded,
     "layered": _layered,
+    "same roots": below.same_roots,
+    "roots apart": below.roots_apart,
     "out in time": _out_in_time,
     "too late": _too_late,
     "in turns": _in_turns,
@@ -140,7 +111,7 @@ def reason(
     finding: Finding, garden: Garden, layout_id: str, catalogue: Catalogue, measure: Measure | None = None
 ) -> str:
     """Why, in one or two sentences with dates and numbers."""
-    told = _Told(finding, _names(finding, garden, layout_id, catalogue), measure or Measure())
+    told = Told(finding, _names(finding, garden, layout_id, catalogue), measure or Measure())
     sentence = SENTENCES[finding.code](told)
     return sentence[0].upper() + sentence[1:]
 

@@ -1,0 +1,51 @@
+"""What a sentence about a finding is made of."""
+
+from dataclasses import dataclass
+from datetime import date
+from typing import Any
+
+from gardencanvas.fit.report import Finding
+from gardencanvas.words.plain import Measure, day
+
+
+@dataclass(frozen=True)
+class Told:
+    """A finding with the names of its plantings, the one that suffers first."""
+
+    finding: Finding
+    names: tuple[str, ...]
+    measure: Measure
+
+    @property
+    def who(self) -> str:
+        """The planting that suffers."""
+        return self.names[0]
+
+    @property
+    def others(self) -> str:
+        """The plantings that cause it."""
+        return " and ".join(dict.fromkeys(self.names[1:])) or self.who
+
+    def number(self, key: str) -> float:
+        """One of the finding's numbers."""
+        return float(self._value(key))
+
+    def count(self, key: str) -> int:
+        """One of its numbers, whole."""
+        return int(self._value(key))
+
+    def day(self, key: str) -> str:
+        """One of its dates."""
+        value = self._value(key)
+        return day(value) if isinstance(value, date) else str(value)
+
+    def text(self, key: str) -> str:
+        """One of its words."""
+        return str(self._value(key))
+
+    def small(self, key: str) -> str:
+        """One of its lengths, in the grower's units."""
+        return self.measure.small(self.number(key))
+
+    def _value(self, key: str) -> Any:
+        return self.finding.numbers[key]
