@@ -148,13 +148,14 @@ class MonthStrip(QWidget):
         """The lane at a height in pixels."""
         return next((lane for lane, top in self._rows() if top <= y < top + self._lane()), None)
 
+    def told_at(self, y: float) -> str:
+        """What is told on hover at a height in pixels."""
+        lane = self.lane_at(y)
+        return "" if lane is None else f"{lane.name}: {span_words(lane.span)}"
+
     def event(self, event: QEvent) -> bool:
         if isinstance(event, QHelpEvent) and event.type() is QEvent.Type.ToolTip:
-            lane = self.lane_at(event.pos().y())
-            if lane is None:
-                QToolTip.hideText()
-            else:
-                QToolTip.showText(event.globalPos(), f"{lane.name}: {span_words(lane.span)}", self)
+            QToolTip.showText(event.globalPos(), self.told_at(event.pos().y()), self)  # nothing hides it
             return True
         return super().event(event)
 
