@@ -9,12 +9,13 @@ import os
 import sys
 from collections.abc import Callable
 from pathlib import Path
+from typing import TypeVar
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
 from PySide6.QtCore import QEventLoop, QPointF, QTimer
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from gardencanvas.app import theme
 from gardencanvas.app.session import Session
@@ -22,11 +23,12 @@ from gardencanvas.app.start import application, demo_garden, new_garden
 from gardencanvas.app.window import MainWindow
 
 OUT = Path(__file__).resolve().parent / "gallery"
-SHOWN: dict[str, Callable[[], MainWindow]] = {}
+Made = TypeVar("Made", bound=QWidget)
+SHOWN: dict[str, Callable[[], QWidget]] = {}
 
 
-def state(make: Callable[[], MainWindow]) -> Callable[[], MainWindow]:
-    """Register a state of the window under its function's name."""
+def state(make: Callable[[], Made]) -> Callable[[], Made]:
+    """Register a state of the window, or of a dialog over it, under its function's name."""
     SHOWN[make.__name__] = make
     return make
 
@@ -168,6 +170,23 @@ def imperial_units() -> MainWindow:
     return _select(main, "p-leek")
 
 
+@state
+def succession_previewed() -> MainWindow:
+    main = _select(window(Session(demo_garden())), "p-spinach")
+    main.actions_.all["again"].trigger()
+    settle()
+    return main
+
+
+@state
+def succession_dialog() -> QWidget:
+    from gardencanvas.app.succession_dialog import SuccessionDialog
+
+    dialog = succession_previewed().findChild(SuccessionDialog)
+    assert isinstance(dialog, SuccessionDialog)
+    return dialog
+
+
 def main(names: list[str]) -> None:
     """Write the pictures named, or all."""
     app = application()
@@ -175,9 +194,10 @@ def main(names: list[str]) -> None:
     for name in names or list(SHOWN):
         shown = SHOWN[name]()
         shown.grab().save(str(OUT / f"{name}.png"))
-        shown.session.history.set_clean()
-        shown.close()
-        shown.deleteLater()
+        under = shown if isinstance(shown, MainWindow) else shown.parentWidget()
+        under.session.history.set_clean()
+        under.close()
+        under.deleteLater()
         QApplication.processEvents()
         print(name)  # noqa: T201 - a script that says what it did
     theme.apply(app, dark=False)

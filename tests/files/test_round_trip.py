@@ -19,7 +19,11 @@ names = st.text(min_size=1, max_size=60).filter(lambda s: s.strip() == s and s.i
 @given(names, names, st.floats(-900, 900))
 @settings(suppress_health_check=[HealthCheck.function_scoped_fixture])
 def test_any_garden_survives_saving_and_opening(tmp_path, name, bed_name, x):
-    value = garden(row("p-1", x=x), row("p-2", pattern=Spots(points=((x, 0.5), (1 / 3, 0.1)))), name=name)
+    value = garden(
+        row("p-1", x=x, succession="p-1"),
+        row("p-2", pattern=Spots(points=((x, 0.5), (1 / 3, 0.1)))),
+        name=name,
+    )
     value = edits.change(value, "l1", "bed-1", name=bed_name)
     path = tmp_path / "g.gardencanvas"
     save_garden(value, path)

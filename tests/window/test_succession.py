@@ -209,6 +209,20 @@ def test_nothing_or_several_things_cannot_come_again(main):
     assert again.isEnabled()
 
 
+def test_copies_of_parts_are_a_succession_of_their_own(main):
+    made(main)
+    session = main.session
+    session.select(["r", "r-2"])
+    main.actions_.all["duplicate"].trigger()
+    assert len(members(session.layout, "r")) == 4
+    (own,) = {session.layout.by_id[i].succession for i in session.selection}
+    assert len(members(session.layout, own)) == 2
+    session.select(["r-3"])
+    main.actions_.all["duplicate"].trigger()
+    (copy,) = session.selection
+    assert session.layout.by_id[copy].succession is None
+
+
 def test_names_are_shown_as_the_characters_they_are(main):
     dialog = opened(main)
     assert dialog.message.textFormat() is Qt.TextFormat.PlainText
