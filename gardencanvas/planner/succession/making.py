@@ -89,18 +89,8 @@ def succeed(
     check_parts(parts)
     layout = garden.layout(layout_id)
     planting = _planting(layout, planting_id)
-    most = parts or MOST_PARTS
-    if way is not Way.COPIES:
-        if planting.locked:
-            raise Refusal("This planting is locked: it is not cut into parts.")
-        check(planting.pattern, way, parts or 2)
-        most = min(most, most_parts(planting.pattern, way))
-    found = outlook_of(garden.site, layout, planting, catalogue)
-    check_harvest(planting, found, rhythm, catalogue)
-    taken = starts(found.harvest, rhythm, most)
-    if len(taken) < (parts or 2):
-        raise Refusal(too_late(garden.site, rhythm, len(taken), parts or 2))
-    begun = [started(planting, found.on(s), int(found.harvest[s] - found.harvest[0])) for s in taken]
+    most = _room(planting, way, parts)
+    begun = _begun(garden.site, layout, planting, rhythm, most, parts or 2, catalogue)
     lots = _lots(garden.site, layout, planting, begun, way, catalogue)
     group = _unused(planting.id, {p.succession for p in layout.plantings})
     new = _parts(layout, planting, begun, lots, group)
@@ -129,6 +119,34 @@ def _planting(layout: Layout, planting_id: str) -> Planting:
     if planting.succession is not None and len(members(layout, planting.succession)) > 1:
         raise Refusal("This planting is part of a succession already: change its interval instead.")
     return planting
+
+
+def _room(planting: Planting, way: Way, parts: int | None) -> int:
+    """How many parts there can be at most; raises ``Refusal`` where the pattern cannot be cut into those."""
+    if way is Way.COPIES:
+        return parts or MOST_PARTS
+    if planting.locked:
+        raise Refusal("This planting is locked: it is not cut into parts.")
+    check(planting.pattern, way, parts or 2)
+    return parts or min(most_parts(planting.pattern, way), MOST_PARTS)
+
+
+def _begun(
+    site: Site,
+    layout: Layout,
+    planting: Planting,
+    rhythm: Rhythm,
+    most: int,
+    least: int,
+    catalogue: Catalogue,
+) -> list[Planting]:
+    """The planting started on each day of the rhythm; raises ``Refusal`` where too few ripen."""
+    found = outlook_of(site, layout, planting, catalogue)
+    check_harvest(planting, found, rhythm, catalogue)
+    taken = starts(found.harvest, rhythm, most)
+    if len(taken) < least:
+        raise Refusal(too_late(site, rhythm, len(taken), least))
+    return [started(planting, found.on(s), int(found.harvest[s] - found.harvest[0])) for s in taken]
 
 
 def _lots(
