@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QInputDialog, QMenu, QMessageBox
 
 from gardencanvas import __version__
 from gardencanvas.app import commands, filing, settings, theme
+from gardencanvas.app.crop_commands import crop_commands
 from gardencanvas.app.session import Session
 from gardencanvas.canvas import keys
 from gardencanvas.words.plain import Measure
@@ -151,6 +152,8 @@ class Actions(QObject):
         menu.addSeparator()
         self._add(menu, "again", self.tr("&Again…"), self.again, "Ctrl+Shift+D")
         self._add(menu, "find crop", self.tr("&Find a crop in the seed tin"), self.find_crop, "Ctrl+F")
+        for name, text, do, key in crop_commands(self._window):
+            self._add(menu, name, text, do, key)
         menu.addSeparator()
         self._layouts = menu.addMenu(self.tr("Show &layout"))
         self._layouts.aboutToShow.connect(self._fill_layouts)

@@ -279,11 +279,9 @@ def best_in(value, crop_id):
         if pattern is None:
             continue
         tried = Planting(id="tried", crop=crop_id, pattern=pattern, start=start)
-        fits = check(edits.add(value, "l1", [tried])).plantings
-        worse = [
-            f.verdict for i, f in fits.items() if i == "tried" or f.verdict > before.plantings[i].verdict
-        ]
-        found.append(max(worse))
+        after = dict(check(edits.add(value, "l1", [tried])).plantings)
+        mine = after.pop("tried").verdict
+        found.append(max([mine, *(f.verdict for i, f in after.items() if f.verdict > before[i].verdict)]))
     return min(found)
 
 
