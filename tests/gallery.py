@@ -7,6 +7,7 @@
 
 import os
 import sys
+import tempfile
 from collections.abc import Callable
 from pathlib import Path
 from typing import TypeVar
@@ -18,9 +19,14 @@ from PySide6.QtCore import QEventLoop, QPointF, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
 
 from gardencanvas.app import theme
+from gardencanvas.app.crop_page import CropPage
+from gardencanvas.app.own_form.variety_form import VarietyForm
 from gardencanvas.app.session import Session
+from gardencanvas.app.shelf import Shelf
 from gardencanvas.app.start import application, demo_garden, new_garden
 from gardencanvas.app.window import MainWindow
+from gardencanvas.crops.model import Variety
+from gardencanvas.crops.tin import SeedLot
 
 OUT = Path(__file__).resolve().parent / "gallery"
 Made = TypeVar("Made", bound=QWidget)
@@ -187,6 +193,113 @@ def succession_dialog() -> QWidget:
     return dialog
 
 
+def _own(*, dark: bool = False) -> MainWindow:
+    """The demo garden beside an invented library: favourites, seed lots, a variety."""
+    library = Shelf(Path(tempfile.mkdtemp(prefix="gardencanvas-gallery-")))
+    for crop in ("leek", "carrot", "parsnip"):
+        library.mark_favourite(crop, on=True)
+    library.put_lot(SeedLot(id="carrot-2026", crop="carrot", grams=5, year=2026))
+    library.put_lot(SeedLot(id="parsnip-2022", crop="parsnip", seeds=150, year=2022, note="half a packet"))
+    library.put_variety(Variety(id="carrot-from-the-fair", crop="carrot", name="from the seed fair"))
+    return window(Session(demo_garden(), library=library), dark=dark)
+
+
+def _page(crop: str, variety: str | None = None, *, dark: bool = False) -> CropPage:
+    desk = _own(dark=dark).tin.desk
+    desk.show_page(crop, variety)
+    settle()
+    assert desk.page is not None
+    return desk.page
+
+
+@state
+def crop_page() -> QWidget:
+    return _page("climbing-bean")
+
+
+@state
+def crop_page_of_a_variety() -> QWidget:
+    return _page("cabbage", "cabbage-small-early")
+
+
+@state
+def crop_page_dark() -> QWidget:
+    return _page("rhubarb", dark=True)
+
+
+@state
+def crop_page_narrow() -> QWidget:
+    page = _page("parsnip")
+    page.resize(400, 700)
+    settle()
+    return page
+
+
+@state
+def variety_form() -> QWidget:
+    desk = _own().tin.desk
+    desk.new_variety("leek")
+    assert isinstance(desk.form, VarietyForm)
+    desk.form.name.setText("short and stout")
+    for box, text in zip(desk.form.grids[0].ranges["height_m"].boxes, ("50", "40", ""), strict=True):
+        box.setText(text)
+    settle()
+    return desk.form
+
+
+@state
+def crop_form() -> QWidget:
+    desk = _own().tin.desk
+    desk.new_crop("climbing-bean")
+    settle()
+    assert desk.form is not None
+    return desk.form
+
+
+@state
+def lot_form() -> QWidget:
+    main = _own()
+    main.tin.desk.change_lot(main.session.library.own.lots[1])
+    settle()
+    assert main.tin.desk.form is not None
+    return main.tin.desk.form
+
+
+@state
+def tin_filters() -> MainWindow:
+    main = _own()
+    main.tin.filters.more.click()
+    main.tin.filters.boxes["layer"].setCurrentIndex(2)
+    settle()
+    return main
+
+
+@state
+def tin_favourites_unfolded() -> MainWindow:
+    main = _own()
+    main.tin.filters.switches["favourites"].click()
+    main.tin.fold("carrot", True)
+    settle()
+    return main
+
+
+@state
+def tin_what_fits() -> MainWindow:
+    main = _select(_own(), "bed-2")
+    main.tin.filters.switches["fits"].click()
+    settle(1500)
+    return main
+
+
+@state
+def tin_narrow_dark() -> MainWindow:
+    main = _own(dark=True)
+    main.across.setSizes([190, 900, 320])
+    main.tin.filters.switches["now"].click()
+    settle(3000)
+    return main
+
+
 def main(names: list[str]) -> None:
     """Write the pictures named, or all."""
     app = application()
@@ -194,7 +307,7 @@ def main(names: list[str]) -> None:
     for name in names or list(SHOWN):
         shown = SHOWN[name]()
         shown.grab().save(str(OUT / f"{name}.png"))
-        under = shown if isinstance(shown, MainWindow) else shown.parentWidget()
+        under = shown if isinstance(shown, MainWindow) else shown.parentWidget().window()
         under.session.history.set_clean()
         under.close()
         under.deleteLater()

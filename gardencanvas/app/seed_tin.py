@@ -125,7 +125,7 @@ class SeedTin(QWidget):
         return row
 
     def _connect(self, session: Session) -> None:
-        self.search.textChanged.connect(self.refill)
+        self.search.textChanged.connect(self._searched)
         self.filters.changed.connect(self._filtered)
         self.stop.clicked.connect(self._stopped)
         self.sifting.told.connect(self._refill_soon.ask)
@@ -208,6 +208,10 @@ class SeedTin(QWidget):
             return self.tr("No seed lots yet. Add one with + or from a crop's menu.")
         return self.tr("No such crop. Try another spelling or fewer filters.")
 
+    def _searched(self, text: str) -> None:
+        self._looks.match(text)
+        self.refill()
+
     def _filtered(self) -> None:
         self.sifting.ask(self.filters.chosen)
         self.refill()
@@ -219,17 +223,18 @@ class SeedTin(QWidget):
             self.filters.switch_off(name)
 
     def _know_anew(self) -> None:
+        self._looks.read_own()
         self.filters.know(self._session.catalogue)
         self.sifting.ask(self.filters.chosen)
         self.refill()
 
     def _marked_anew(self) -> None:
-        self._looks.read_marks()
+        self._looks.read_own()
         self.refill()
 
     def fold(self, crop_id: str, show: bool) -> None:
         """Show a crop's varieties under it, or hide them."""
-        (self._looks.open.add if show else self._looks.open.discard)(crop_id)
+        self._looks.fold(crop_id, show=show)
         was, at = self.current, self.list.verticalScrollBar().value()
         self.refill()
         if was is not None:
@@ -239,7 +244,7 @@ class SeedTin(QWidget):
     def reveal(self, crop_id: str, variety_id: str | None) -> None:
         """Bring a crop or variety into view, whatever is searched for."""
         if variety_id is not None:
-            self._looks.open.add(crop_id)
+            self._looks.fold(crop_id, show=True)
         self.search.clear()
         self.refill()
         index = self.model.find((crop_id, variety_id))

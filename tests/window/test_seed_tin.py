@@ -146,6 +146,16 @@ def test_a_variety_is_picked_up_by_its_name(tin):
     assert picked == [("carrot", "carrot-early-round", "rows")]
 
 
+def test_searching_for_a_variety_shows_it(tin):
+    QTest.keyClicks(tin.search, "early round")
+    assert listed(tin)[:2] == [("carrot", None), ("carrot", "carrot-early-round")]
+    tin.list.setFocus()
+    QTest.keyClick(tin.list, KEY.Key_Left)
+    assert ("carrot", "carrot-early-round") not in listed(tin)
+    tin.search.setText("carrot")
+    assert ("carrot", "carrot-early-round") not in listed(tin)
+
+
 def test_f3_and_space_open_the_page(tin):
     tin.search.setText("leek")
     QTest.keyClick(tin.search, KEY.Key_F3)

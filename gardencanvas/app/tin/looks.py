@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication
 
 from gardencanvas.app.session import Session
 from gardencanvas.crops.model import Crop, Quantity, Variety
+from gardencanvas.crops.spelling import words
 from gardencanvas.crops.tin import SeedLot, age_warning
 
 _DIFFERS = 0.12  # by this share and more a variety is called lower, earlier and so on (our convention)
@@ -35,14 +36,19 @@ class Looks:
     def __init__(self, session: Session) -> None:
         self._session = session
         self.open: set[str] = set()  # crops whose varieties are shown
+        self.matched: set[str] = set()  # crops of whose varieties one is searched for by name
         self.said: Mapping[str, str] = {}  # what the filters found of crops
         self._favourites: frozenset[str] = frozenset()
         self._lots: dict[str, list[SeedLot]] = {}
-        self.read_marks()
+        self._own: frozenset[tuple[str, str | None]] = frozenset()
+        self.read_own()
 
-    def read_marks(self) -> None:
-        """Read favourites and seed lots anew."""
-        library = self._session.library
+    def read_own(self) -> None:
+        """Read favourites, seed lots and what is the grower's own anew."""
+        library, garden = self._session.library, self._session.garden
+        crops = ((c.id, None) for c in (*garden.crops, *library.own.crops))
+        varieties = ((v.crop, v.id) for v in (*garden.varieties, *library.own.varieties))
+        self._own = frozenset([*crops, *varieties])
         self._favourites = frozenset(library.marked.favourites)
         self._lots = {}
         for lot in library.own.lots:
@@ -50,23 +56,43 @@ class Looks:
 
     def is_open(self, crop_id: str) -> bool:
         """Whether a crop's varieties are shown."""
-        return crop_id in self.open
+        return crop_id in self.open or crop_id in self.matched
+
+    def fold(self, crop_id: str, *, show: bool) -> None:
+        """Show a crop's varieties, or hide them."""
+        if show:
+            self.open.add(crop_id)
+        else:
+            self.open.discard(crop_id)
+            self.matched.discard(crop_id)
+
+    def match(self, text: str) -> None:
+        """Show varieties that are searched for by their own name."""
+        asked = words(text)
+        self.matched = {
+            v.crop
+            for v in self._session.catalogue.varieties
+            if asked and all(any(w.startswith(a) for w in words(v.name)) for a in asked)
+        }
 
     def of_crop(self, crop: Crop, varieties: int) -> RowLook:
         """How a crop's row looks."""
-        words = [self.said.get(crop.id, ""), self._seed_words(crop), about(crop)]
+        own = tr("your own") if (crop.id, None) in self._own else ""
+        told = [self.said.get(crop.id, ""), self._seed_words(crop), own, about(crop)]
         return RowLook(
-            about=" · ".join(w for w in words if w),
+            about=" · ".join(w for w in told if w),
             hazardous=any(h.severity == "high" for h in crop.hazards),
             favourite=crop.id in self._favourites,
             warned=self._is_old(crop),
             varieties=varieties,
-            open=crop.id in self.open,
+            open=self.is_open(crop.id),
         )
 
     def of_variety(self, crop: Crop, variety: Variety) -> RowLook:
         """How a variety's row looks."""
-        return RowLook(about=variety.note or differences(crop, variety) or tr("variety"))
+        own = tr("your own") if (variety.crop, variety.id) in self._own else ""
+        told = [own, variety.note or differences(crop, variety)]
+        return RowLook(about=" · ".join(w for w in told if w) or tr("variety"))
 
     def _is_old(self, crop: Crop) -> bool:
         lots = self._lots.get(crop.id, ())
@@ -82,10 +108,10 @@ class Looks:
 
 def about(crop: Crop) -> str:
     """Layer and roots in a few words: ``low, shallow roots``."""
-    words = [str(crop.layer)]
+    told = [str(crop.layer)]
     if crop.rooting is not None:
-        words.append(tr("{0} roots").format(crop.rooting.value))
-    return ", ".join(words)
+        told.append(tr("{0} roots").format(crop.rooting.value))
+    return ", ".join(told)
 
 
 def differences(crop: Crop, variety: Variety) -> str:
@@ -97,8 +123,8 @@ def differences(crop: Crop, variety: Variety) -> str:
         (variety.harvest_from_planting_d, crop.harvest_from_planting_d, tr("earlier"), tr("later")),
         (variety.harvest_length_d, crop.harvest_length_d, tr("shorter harvest"), tr("longer harvest")),
     )
-    words = [_differs(own, usual, less, more) for own, usual, less, more in pairs]
-    return ", ".join(dict.fromkeys(w for w in words if w))
+    told = [_differs(own, usual, less, more) for own, usual, less, more in pairs]
+    return ", ".join(dict.fromkeys(w for w in told if w))
 
 
 def _differs(own: Quantity | None, usual: Quantity | None, less: str, more: str) -> str:

@@ -26,14 +26,17 @@ class Rows(QStandardItemModel):
         """Show crops in their order, under the headings of their groups where ``grouped``."""
         self.clear()
         group: Group | None = None
+        varieties: dict[str, list[Variety]] = {}
+        for variety in known.varieties:
+            varieties.setdefault(variety.crop, []).append(variety)
         for crop in crops:
             if grouped and crop.group is not group:
                 group = crop.group
                 self._heading(str(group))
-            varieties = known.varieties_of(crop.id)
-            self._row(crop, None, looks.of_crop(crop, len(varieties)))
+            own = varieties.get(crop.id, [])
+            self._row(crop, None, looks.of_crop(crop, len(own)))
             if looks.is_open(crop.id):
-                for variety in varieties:
+                for variety in own:
                     self._row(crop, variety, looks.of_variety(crop, variety))
 
     def find(self, key: Key | None) -> QModelIndex:

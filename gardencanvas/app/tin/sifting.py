@@ -28,6 +28,7 @@ class Sifting(QObject):
         self._chosen = Chosen(Wanted())
         self._trial: Trial | None = None
         self._count = (0, 0)
+        self._own: set[str] = set()  # crops of the grower's own, and those with such varieties
         self.place: Place | None = None
         self._sieve = Sieve(self)
         self._sieve.progressed.connect(self._progressed)
@@ -41,8 +42,11 @@ class Sifting(QObject):
     # what passes
 
     def ask(self, chosen: Chosen) -> None:
-        """Have crops judged for other filters."""
+        """Have crops judged for other filters, or because other crops are known."""
         self._chosen = chosen
+        garden, own = self._session.garden, self._session.library.own
+        varieties = (*garden.varieties, *own.varieties)
+        self._own = {c.id for c in (*garden.crops, *own.crops)} | {v.crop for v in varieties}
         self._begin()
 
     def lets(self, crop: Crop, chosen: Chosen) -> bool:
@@ -54,16 +58,9 @@ class Sifting(QObject):
             return False
         if chosen.mine == "wanted" and crop.id not in library.marked.wanted:
             return False
-        if chosen.mine == "own" and not self._is_own(crop):
+        if chosen.mine == "own" and crop.id not in self._own:
             return False
         return not self._judges or crop.id in self._sieve.passed
-
-    def _is_own(self, crop: Crop) -> bool:
-        garden, own = self._session.garden, self._session.library.own
-        mine = {c.id for c in (*garden.crops, *own.crops)} | {
-            v.crop for v in (*garden.varieties, *own.varieties)
-        }
-        return crop.id in mine
 
     @property
     def said(self) -> dict[str, str]:
