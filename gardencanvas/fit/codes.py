@@ -38,6 +38,26 @@ same roots (strains)
 roots apart (shares)
     They root in the same ground to different depths. Numbers as for same roots.
 
+Kind family:
+
+trials (shares, strains)
+    What trials report of two crops side by side. ``gain``, ``cost``, ``life``: ids of the interactions that
+    say what both yield together, what the first loses, and what becomes of pests, their enemies and weeds;
+    ``foes``: that of a pest or disease both share; of the chief one ``evidence``, ``observations``,
+    ``papers`` and, of a total yield, the land equivalent ratio ``low``, ``mid``, ``high``; ``life_for``: the
+    planting that has less trouble, where it is not both; ``disputed``: 1 where other trials found no loss.
+    What is not known is absent. ``stations``.
+same family (shares)
+    Neighbours that share pests or diseases. ``family``; ``foes``: id of the interaction; or ``why``: the
+    reason for which both are rotated; ``stations``.
+
+Kind water:
+
+unlike water (shares, strains)
+    The first wants little water, its neighbour much. ``stations``.
+thirsty together (shares)
+    Both need much water, and most at the same time, ``first`` to ``last``. ``days``; ``stations``.
+
 Kind timing:
 
 out in time (shares)
@@ -69,6 +89,10 @@ class Code(StrEnum):
     FIXTURES = "fixtures"
     SAME_ROOTS = "same roots"
     ROOTS_APART = "roots apart"
+    TRIALS = "trials"
+    SAME_FAMILY = "same family"
+    UNLIKE_WATER = "unlike water"
+    THIRSTY_TOGETHER = "thirsty together"
     OUT_IN_TIME = "out in time"
     TOO_LATE = "too late"
     IN_TURNS = "in turns"

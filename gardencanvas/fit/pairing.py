@@ -5,51 +5,99 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from gardencanvas.fit.adjoining import adjoining, touching_stations
 from gardencanvas.fit.beside import Beside, Vault, beside
 from gardencanvas.fit.crowding import crowding
+from gardencanvas.fit.family import Touching, family
 from gardencanvas.fit.judged import Judged
+from gardencanvas.fit.known import known
 from gardencanvas.fit.meeting import Meeting, meet
 from gardencanvas.fit.roots import roots
 from gardencanvas.fit.shading import overhung
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.timing import timing
+from gardencanvas.fit.water import water
 
 Ints = NDArray[np.intp]
 
 
+Sharing = tuple[str, Ints]
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class Pairing:
-    """Two plantings that meet or stand in each other's light; depends on nothing but the two and the sky."""
+    """Two plantings that meet, adjoin or stand in each other's light.
+
+    It depends on nothing but the two and the sky.
+    """
 
     meetings: tuple[Meeting, ...]
     besides: tuple[Beside, ...]
     judged: tuple[Judged, ...]
-    sharing: tuple[tuple[str, Ints], ...]  # plantings, and their stations that lose nothing
+    sharing: tuple[Sharing, ...]  # plantings, and their stations that lose nothing
 
 
 def pairing(one: tuple[Stand, ...], two: tuple[Stand, ...], over: Vault) -> Pairing | None:
-    """The pairing of two plantings' stands; None where they never share ground or light."""
+    """The pairing of two plantings' stands; None where they have nothing to do with each other."""
     if one[0].key > two[0].key:
         one, two = two, one
-    meetings = tuple(m for a in one for b in two if (m := meet(a, b)) is not None)
-    besides = tuple(
-        s for a in one for b in two for x, y in ((a, b), (b, a)) if (s := beside(x, y, over)) is not None
-    )
-    if not meetings and not besides:
-        return None
+    meetings: list[Meeting] = []
+    besides: list[Beside] = []
     judged: list[Judged] = []
-    sharing: list[tuple[str, Ints]] = []
-    for meeting in meetings:
-        troubled: list[bool] = []
-        for stand, other in ((meeting.a, meeting.b), (meeting.b, meeting.a)):
-            crowded, timed = crowding(meeting, stand), timing(meeting, stand)
-            judged += [j for j in (crowded, timed) if j is not None]
-            if timed is not None or overhung(stand, meeting, over):
-                sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
-            troubled.append(crowded is not None or (timed is not None and timed.bad))
-        # who is crowded or smothered is told that: roots would only say it twice
-        for found in roots(meeting.a, meeting.b, (not troubled[0], not troubled[1])):
-            judged.append(found)
-            other = meeting.b if found.finding.plantings[0] == meeting.a.planting.id else meeting.a
+    sharing: list[Sharing] = []
+    for a in one:
+        for b in two:
+            meeting = meet(a, b)
+            besides += [s for x, y in ((a, b), (b, a)) if (s := beside(x, y, over)) is not None]
+            if meeting is not None:
+                meetings.append(meeting)
+                _by_meeting(meeting, over, judged, sharing)
+            _by_neighbours(a, b, meeting, judged, sharing)
+    if not meetings and not besides and not judged:
+        return None
+    return Pairing(tuple(meetings), tuple(besides), tuple(judged), tuple(sharing))
+
+
+def _by_meeting(meeting: Meeting, over: Vault, judged: list[Judged], sharing: list[Sharing]) -> None:
+    """What follows from footprints that overlap."""
+    troubled: list[bool] = []
+    for stand, other in ((meeting.a, meeting.b), (meeting.b, meeting.a)):
+        crowded, timed = crowding(meeting, stand), timing(meeting, stand)
+        judged += [j for j in (crowded, timed) if j is not None]
+        if timed is not None or overhung(stand, meeting, over):
             sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
-    return Pairing(meetings, besides, tuple(judged), tuple(sharing))
+        troubled.append(crowded is not None or (timed is not None and timed.bad))
+    # who is crowded or smothered is told that: roots would only say it twice
+    for found in roots(meeting.a, meeting.b, (not troubled[0], not troubled[1])):
+        judged.append(found)
+        other = _other(meeting.a, meeting.b, found)
+        sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
+
+
+def _by_neighbours(
+    a: Stand, b: Stand, meeting: Meeting | None, judged: list[Judged], sharing: list[Sharing]
+) -> None:
+    """What follows from standing side by side."""
+    about = known(a.crop, b.crop)
+    if not about.matters and not (meeting is not None and all(about.thirsty)):
+        return
+    side = adjoining(a, b)
+    if side is None:
+        return
+    touching = (
+        None
+        if meeting is None
+        else Touching(*(touching_stations(meeting, s) for s in (meeting.a, meeting.b)))
+    )
+    found = [*family(side, about, touching)]
+    watered = water(side, about, touching.of_a if touching else None)
+    found += [watered] if watered is not None else []
+    for each in found:
+        judged.append(each)
+        other = _other(a, b, each)
+        sharing.append((other.planting.id, other.index[side.of(other)]))
+
+
+def _other(a: Stand, b: Stand, found: Judged) -> Stand:
+    """The stand that a finding does not say suffers."""
+    return b if found.finding.plantings[0] == a.planting.id else a

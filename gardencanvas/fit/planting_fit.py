@@ -8,7 +8,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.crops.fallback import estimated
-from gardencanvas.crops.model import Crop
+from gardencanvas.fit.held import Held
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.report import Finding, PlantingFit, Verdict
 from gardencanvas.fit.stands import Stand
@@ -98,23 +98,10 @@ def _joined(one: Finding, two: Finding) -> Finding:
     )
 
 
-class _Held:
-    """Crops by identity: pydantic values are slow to hash."""
-
-    def __init__(self, crop: Crop) -> None:
-        self.crop = crop
-
-    def __eq__(self, other: object) -> bool:
-        return isinstance(other, _Held) and other.crop is self.crop
-
-    def __hash__(self) -> int:
-        return id(self.crop)
-
-
 def _estimated(stand: Stand) -> tuple[str, ...]:
-    return _estimated_of(_Held(stand.crop), stand.planting.start.kind)
+    return _estimated_of(Held(stand.crop), stand.planting.start.kind)
 
 
 @lru_cache(maxsize=4096)
-def _estimated_of(held: _Held, kind: str) -> tuple[str, ...]:
+def _estimated_of(held: Held, kind: str) -> tuple[str, ...]:
     return estimated(held.crop, kind)

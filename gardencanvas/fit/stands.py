@@ -17,7 +17,7 @@ from gardencanvas.fit.near import box
 from gardencanvas.fit.own import Spare, spare_of
 from gardencanvas.fit.rooting import Room, room_of
 from gardencanvas.fit.spots import Spots, spots_of
-from gardencanvas.fit.thresholds import RISE_M, SHADE_REACH
+from gardencanvas.fit.thresholds import ADJOIN_M, RISE_M, SHADE_REACH
 from gardencanvas.garden.planting import Planting
 from gardencanvas.season.course import Course, Weeks
 
@@ -106,10 +106,11 @@ class Stand:
 
     @cached_property
     def reach(self) -> Floats:
-        """Its box widened by its footprint, and by its shade: shape (8,)."""
+        """Its box widened by its footprint to where neighbours adjoin, and by its shade: shape (8,)."""
         shade = SHADE_REACH * max(float(self.sizes[HEIGHT].max(initial=0.0)) - RISE_M, 0.0)
+        beside = self.peak_m + ADJOIN_M / 2
         out = np.array([-1.0, -1.0, 1.0, 1.0])
-        return np.concatenate([self.box + out * self.peak_m, self.box + out * max(self.peak_m, shade)])
+        return np.concatenate([self.box + out * beside, self.box + out * max(beside, shade)])
 
     @property
     def key(self) -> tuple[str, int]:

@@ -29,6 +29,12 @@ ROOTS_STRAINED = 0.30  # times the weight of what both want
 ROOTS_SHOWN = 0.10
 DEPTHS_APART = 0.80  # overlap in depth; 0.4 beside 1.1 m have 0.64, 0.4 beside 0.7 m 0.79
 
+# neighbours: leaves within a hand's breadth. The odd tenth keeps distances measured in centimetres and sizes
+# in millimetres off the limit.
+ADJOIN_M = 0.1503
+ADJOIN_DAYS = 14
+GROWN_IN = 21  # days after planting in which a crop takes hold
+
 # timing
 CATCH_TIME = 0.75  # a catch crop is in the bed for three quarters of its neighbour's time at most
 LATE_SHARE = 1 / 3  # of its time in the bed spent closed over: nothing is left to harvest

@@ -6,7 +6,7 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.fit.report import Finding, FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
-from gardencanvas.words import below
+from gardencanvas.words import below, company_kept, watering
 from gardencanvas.words.plain import Measure, counted, crop_name, day, percent, span
 from gardencanvas.words.told import Told
 
@@ -88,6 +88,10 @@ SENTENCES: dict[str, Callable[[Told], str]] = {
     "layered": _layered,
     "same roots": below.same_roots,
     "roots apart": below.roots_apart,
+    "trials": company_kept.trials,
+    "same family": company_kept.same_family,
+    "unlike water": watering.unlike_water,
+    "thirsty together": watering.thirsty_together,
     "out in time": _out_in_time,
     "too late": _too_late,
     "in turns": _in_turns,
@@ -111,7 +115,8 @@ def reason(
     finding: Finding, garden: Garden, layout_id: str, catalogue: Catalogue, measure: Measure | None = None
 ) -> str:
     """Why, in one or two sentences with dates and numbers."""
-    told = Told(finding, _names(finding, garden, layout_id, catalogue), measure or Measure())
+    names = _names(finding, garden, layout_id, catalogue)
+    told = Told(finding, names, measure or Measure(), catalogue.families)
     sentence = SENTENCES[finding.code](told)
     return sentence[0].upper() + sentence[1:]
 

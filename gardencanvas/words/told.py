@@ -1,5 +1,6 @@
 """What a sentence about a finding is made of."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 from typing import Any
@@ -15,6 +16,7 @@ class Told:
     finding: Finding
     names: tuple[str, ...]
     measure: Measure
+    families: Mapping[str, str]  # botanical name -> name in words
 
     @property
     def who(self) -> str:

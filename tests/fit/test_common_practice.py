@@ -90,7 +90,7 @@ def test_ground_cover_between_wide_rows_of_a_tall_thin_crop_works():
     corn = rows("tall", "sweetcorn", 6.0, 3, 0.45, 1.8, date(2027, 5, 15), "sown")
     report = judged(corn, rows("low", "winter-squash", 6.0, 2, 1.5, 1.8, date(2027, 5, 25), y=0.9))
     assert words(report) == {"tall": "shares", "low": "shares"}
-    assert codes(report, "low") == {"layered"}
+    assert codes(report, "low") == {"layered", "trials"}
 
 
 def test_a_low_crop_under_beans_trained_up_a_net_works():
@@ -130,7 +130,7 @@ SAME_LAYER = [
 
 
 @pytest.mark.parametrize(("one", "two"), SAME_LAYER)
-def test_two_crops_of_one_layer_and_span_clash_at_half_their_spacings_and_are_clear_at_them(one, two):
+def test_two_crops_of_one_layer_and_span_clash_at_half_their_spacings_and_work_at_them(one, two):
     _, along_a, across_a = usual(one)
     _, along_b, across_b = usual(two)
     along, across = (along_a + along_b) / 2, (across_a + across_b) / 2
@@ -142,7 +142,9 @@ def test_two_crops_of_one_layer_and_span_clash_at_half_their_spacings_and_are_cl
         a = rows("one", one, 8 * along, 3, along * factor, wide, on)
         return judged(a, rows("two", two, 8 * along, 3, along * factor, wide, on, y=across * factor))
 
-    assert by_turns(1.0).worst is Verdict.CLEAR
+    # some are of one family, which is told and takes nothing from anyone
+    assert {f.kind.value for f in by_turns(1.0).findings} <= {"family"}
+    assert by_turns(1.0).worst <= Verdict.SHARES
     close = by_turns(0.5)
     assert close.worst is Verdict.CLASHES
     assert min(p.verdict for p in close.plantings.values()) >= Verdict.STRAINS
