@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from gardencanvas.app import crop_desk
-from gardencanvas.app.own_form.form import GARDEN, LIBRARY
+from gardencanvas.app.keeping import GARDEN, LIBRARY
 from gardencanvas.app.own_form.reading_numbers import typed, written
 from gardencanvas.app.session import Session
 from gardencanvas.app.shelf import Shelf

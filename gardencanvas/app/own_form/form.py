@@ -13,11 +13,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from gardencanvas.app.keeping import GARDEN, LIBRARY
 from gardencanvas.app.labels import PlainLabel
 from gardencanvas.app.own_form.fields import Captioned
 from gardencanvas.crops.model import Record
-
-GARDEN, LIBRARY = "garden", "library"
 
 
 class OwnForm(QDialog):

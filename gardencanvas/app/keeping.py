@@ -1,0 +1,3 @@
+"""Where a grower's own record is kept."""
+
+GARDEN, LIBRARY = "garden", "library"
