@@ -6,7 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, Signal
 
-from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.crops.catalogue import Catalogue, catalogue
 from gardencanvas.crops.errors import CannotKeep, CatalogueError
 from gardencanvas.crops.marked import Marked, load_marked, save_marked, tin_file
 from gardencanvas.crops.model import Crop, Variety
@@ -109,6 +109,10 @@ class Shelf(QObject):
             raise NotKept(f"{path.name} cannot be read: {error.strerror or error}.") from error
         except CatalogueError as error:
             raise NotKept(f"{error}.") from error
+        shipped = {c.id for c in catalogue().crops}
+        known = next((c.id for c in added.crops if c.id in shipped), None)
+        if known is not None:  # it would hide the shipped crop with its hazards
+            raise NotKept(f"{path.name}: {known} is a shipped crop; give your own another id.")
         self._renew()
         result = merged(self.own, added)
         self._edit(lambda _: result.own)

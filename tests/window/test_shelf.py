@@ -115,6 +115,17 @@ def test_hostile_imports_are_refused_in_one_sentence_and_change_nothing(library,
     assert library.own is before
 
 
+def test_an_import_cannot_put_itself_in_the_place_of_a_shipped_crop_and_its_hazards(library, tmp_path):
+    path = tmp_path / "bad.toml"
+    path.write_text(
+        "[[crop]]\nid='rhubarb'\nname='Rhubarb'\nbotanical='Rheum x hybridum'\nfamily='Polygonaceae'\n"
+        "group='perennial vegetable'\nhabit='blade'\nlayer='middle'\nstarts=['set']\nharvest='repeated'\n"
+    )
+    with pytest.raises(NotKept, match="rhubarb is a shipped crop"):
+        library.import_from(path)
+    assert library.own.crops == ()
+
+
 def test_a_session_knows_the_library_and_its_garden_takes_in_what_is_planted(library):
     session = Session(garden(), library=library)
     told = []

@@ -4,7 +4,7 @@ from typing import Any
 
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
 
-from gardencanvas.app.labels import PlainLabel
+from gardencanvas.app.labels import PlainLabel, as_plain
 from gardencanvas.app.own_form.fields import choice, choose, fact_of, line, rows
 from gardencanvas.app.own_form.form import OwnForm
 from gardencanvas.app.own_form.ranges import RangeGrid
@@ -15,6 +15,7 @@ from gardencanvas.crops.model import Crop, Group, Habit, Harvest, Layer, Start
 from gardencanvas.crops.sense import CLASSES
 from gardencanvas.words.crop_facts import CAUTION, hazard_words
 from gardencanvas.words.plain import Measure
+from gardencanvas.words.sources import cited
 
 _SIZES = (
     ("height_m", "Height"),
@@ -161,9 +162,10 @@ class CropForm(OwnForm):
         if family is not None and self.family.currentText() != family:
             self.family.setCurrentText(family)
         found = hazards_of_kind(self.botanical.text(), self._known.crops)
-        told = [hazard_words(h) for h in found if h.severity == "high"]
-        self.hazards.setText("\n".join([*(f"⚠ {words}" for words in told), CAUTION]) if told else "")
-        self.hazards.setVisible(bool(told))
+        high = [h for h in found if h.severity == "high"]
+        self.hazards.setText("\n".join([*(f"⚠ {hazard_words(h)}" for h in high), CAUTION]) if high else "")
+        self.hazards.setToolTip(as_plain("\n".join(cited(self._known, h.source) for h in high)))
+        self.hazards.setVisible(bool(high))
 
     # the record
 
