@@ -3,7 +3,15 @@
 from datetime import date
 
 from PySide6.QtCore import QDate
-from PySide6.QtWidgets import QComboBox, QDateEdit, QDoubleSpinBox, QHBoxLayout, QSpinBox, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDateEdit,
+    QDoubleSpinBox,
+    QFormLayout,
+    QHBoxLayout,
+    QSpinBox,
+    QWidget,
+)
 
 from gardencanvas.app.labels import PlainLabel, as_plain
 from gardencanvas.app.own_form.fields import choose, line, rows
@@ -32,13 +40,26 @@ class LotForm(OwnForm):
         super().__init__("", parent)
         self._known, self._crop, self._on, self._taken, self._lot = known, crop, on, taken, lot
         self.setWindowTitle(self.tr("Seed lot: {0}").format(crop.name))
+        self.body.addLayout(self._fields(lot.variety if lot else variety_id))
+        self.count = PlainLabel(role="quiet")
+        self.warning = PlainLabel(role="warning")
+        self.body.addWidget(self.count)
+        self.body.addWidget(self.warning)
+        self.body.addStretch(1)
+        self.keep_where(None)
+        self._fill()
+        self.finish(self.note)
+        self.amount.setFocus()
+        self.amount.selectAll()
+
+    def _fields(self, variety_id: str | None) -> QFormLayout:
         form = rows()
         self.variety = QComboBox()
         self.variety.setAccessibleName(self.tr("Variety"))
         self.variety.addItem(self.tr("none named"), None)
-        for variety in known.varieties_of(crop.id):
+        for variety in self._known.varieties_of(self._crop.id):
             self.variety.addItem(variety.name, variety.id)
-        choose(self.variety, lot.variety if lot else variety_id)
+        choose(self.variety, variety_id)
         self.variety.currentIndexChanged.connect(self.check)
         form.addRow(self.tr("Variety"), self.variety)
         form.addRow(self.tr("Amount"), self._amounts())
@@ -56,17 +77,7 @@ class LotForm(OwnForm):
         self.on.dateChanged.connect(self.check)
         form.addRow(self.tr("Tested on"), self.on)
         self.note = line(form, self.tr("Note"), self.check, 600)
-        self.body.addLayout(form)
-        self.count = PlainLabel(role="quiet")
-        self.warning = PlainLabel(role="warning")
-        self.body.addWidget(self.count)
-        self.body.addWidget(self.warning)
-        self.body.addStretch(1)
-        self.keep_where(None)
-        self._fill()
-        self.finish(self.note)
-        self.amount.setFocus()
-        self.amount.selectAll()
+        return form
 
     def _amounts(self) -> QHBoxLayout:
         row = QHBoxLayout()
