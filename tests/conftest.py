@@ -41,6 +41,7 @@ def pytest_addoption(parser: pytest.Parser, pluginmanager: pytest.PytestPluginMa
     if not pluginmanager.has_plugin("pytest-qt"):
         parser.addini("qt_api", "Unused without pytest-qt.")
         parser.addini("qt_log_level_fail", "Unused without pytest-qt.")
+        parser.addini("qt_log_ignore", "Unused without pytest-qt.", type="linelist")
 
 
 def pytest_unconfigure() -> None:

@@ -155,6 +155,7 @@ class Actions(QObject):
         for name, text, do, key in crop_commands(self._window):
             self._add(menu, name, text, do, key)
         menu.addSeparator()
+        self._add(menu, "site", self.tr("S&ite, frost and climate…"), self.site)
         self._layouts = menu.addMenu(self.tr("Show &layout"))
         self._layouts.aboutToShow.connect(self._fill_layouts)
         self._add(menu, "duplicate layout", self.tr("&Duplicate this layout…"), self.duplicate_layout)
@@ -380,6 +381,12 @@ class Actions(QObject):
             self._window.apply_look()
 
     # Plan
+
+    def site(self) -> None:
+        """Change where the garden lies."""
+        from gardencanvas.app.site.dialog import edit_site  # not needed to start
+
+        edit_site(self._session, self._window)
 
     def _tool(self) -> None:
         action = self.sender()

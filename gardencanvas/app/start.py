@@ -11,13 +11,14 @@ from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication, QMessageBox
 
 from gardencanvas import __version__
-from gardencanvas.app import faults
+from gardencanvas.app import faults, settings
 from gardencanvas.app.session import Session
 from gardencanvas.app.window import MainWindow
 from gardencanvas.files import FileRefused, garden_from_bytes, open_garden
 from gardencanvas.garden.garden import Garden, Layout
-from gardencanvas.garden.site import Climate, DayOfYear, Frost, Site
+from gardencanvas.garden.site import Climate, Site
 from gardencanvas.resources_folder import resources
+from gardencanvas.season.frost import estimate
 
 APP_ID = "org.gardencanvas.GardenCanvas"
 
@@ -45,18 +46,14 @@ def demo_garden() -> Garden:
 
 
 def new_garden(year: int | None = None) -> Garden:
-    """An empty garden at an invented place, to be set right in the site panel.
+    """An empty garden at an invented place, to be set right in the site dialog.
 
-    Monthly means and frost dates are invented, those of a mild maritime climate: the grower's to change.
+    Its monthly means are invented, those of a mild maritime climate; frost dates are estimated from them.
     """
     means = (3.2, 3.5, 6.3, 9.5, 13.2, 15.9, 18.1, 17.8, 14.8, 11.0, 6.9, 4.0)
-    site = Site(
-        place="My place",
-        latitude_deg=52.0,
-        longitude_deg=5.0,
-        frost=Frost(last=DayOfYear(month=5, day=5), first=DayOfYear(month=10, day=15), basis="estimated"),
-        climate=Climate(mean_c=means, source="a mild maritime climate, for a start"),
-    )
+    climate = Climate(mean_c=means, source="a mild maritime climate, for a start")
+    frost = estimate(climate).frost
+    site = Site(place="My place", latitude_deg=52.0, longitude_deg=5.0, frost=frost, climate=climate)
     year = year or date.today().year + (date.today().month > 8)
     return Garden(
         name="My garden", site=site, layouts=(Layout(id="layout-1", name="First sketch", year=year),)
@@ -83,6 +80,11 @@ def run_window(argv: Sequence[str]) -> int:
     gc.freeze()  # what a start makes stays: later collections need not look at it
     gc.enable()
     QTimer.singleShot(0, faults.start_log)
+    if not argv and not settings.flag(
+        "site asked", default=False
+    ):  # the first time with a garden of one's own
+        settings.keep("site asked", True)
+        QTimer.singleShot(0, window.actions_.site)
     return app.exec()
 
 

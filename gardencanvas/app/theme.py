@@ -117,6 +117,7 @@ QTreeView::item, QListView::item, QTableView::item {{ padding: 3px 2px; border: 
 QTreeView::item:selected, QListView::item:selected, QTableView::item:selected {{
   background: {c.selected}; color: {c.ink}; }}
 QTreeView:focus, QListView:focus, QTableView:focus {{ border: 1px solid {c.accent}; border-radius: 4px; }}
+QTableCornerButton::section {{ background: {c.panel}; border: none; border-bottom: 1px solid {c.line}; }}
 QHeaderView {{ background: {c.panel}; }}
 QHeaderView::section {{ background: {c.panel}; color: {c.quiet}; border: none;
   border-bottom: 1px solid {c.line}; padding: 4px 6px; font-size: {small:.1f}pt; }}

@@ -1,0 +1,1 @@
+"""The parts of the site dialog: place, bearing, monthly climate, frost."""

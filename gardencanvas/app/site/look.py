@@ -1,0 +1,28 @@
+"""What the parts of the site dialog share in their look."""
+
+from PySide6.QtGui import QPalette
+from PySide6.QtWidgets import QWidget
+
+from gardencanvas.app.labels import PlainLabel
+from gardencanvas.canvas.palette import Palette, palette
+
+WARNING = "⚠ "  # a mark beside the words: no meaning rests on colour alone
+
+
+def colours_of(widget: QWidget) -> Palette:
+    """The palette that the widget is shown in, light or dark."""
+    return palette(widget.palette().color(QPalette.ColorRole.Window).lightness() < 128)
+
+
+class Caution(PlainLabel):
+    """A sentence about something wrong, in the colour of a clash and with a mark; hidden while empty."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__("", "body", parent)
+        self.hide()
+
+    def say(self, sentence: str) -> None:
+        """Show a sentence, or nothing."""
+        self.setText(WARNING + sentence if sentence else "")
+        self.setStyleSheet(f"color: {colours_of(self).verdicts[3]}")
+        self.setVisible(bool(sentence))
