@@ -300,6 +300,17 @@ def tin_narrow_dark() -> MainWindow:
     return main
 
 
+@state
+def site_dialog() -> QWidget:
+    from gardencanvas.app.site.dialog import SiteDialog
+
+    dialog = SiteDialog(demo_garden().site)
+    dialog.show()
+    dialog.search.field.setText("Sao Pau")
+    settle()
+    return dialog
+
+
 def main(names: list[str]) -> None:
     """Write the pictures named, or all."""
     app = application()

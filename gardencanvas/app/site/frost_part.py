@@ -115,12 +115,12 @@ class FrostPart(QWidget):
             if guess.minima == "known"
             else self.tr("minima taken 5 °C below the means")
         )
-        self.words.setText(
-            self.tr(
-                "Rough: last frost about {0}, after {1} in one year of ten; first about {2}. "
-                "From simulated days round your climate ({3}). A hollow or a slope shifts it: your own dates are better."
-            ).format(yearly(guess.last[1]), yearly(guess.last[2]), yearly(guess.first[1]), minima)
+        sentence = self.tr(
+            "Rough: last frost about {0}, after {1} in one year of ten; first about {2}. From simulated days "
+            "round your climate ({3}). A hollow or a slope shifts it: your own dates are better."
         )
+        last, late, first = yearly(guess.last[1]), yearly(guess.last[2]), yearly(guess.first[1])
+        self.words.setText(sentence.format(last, late, first, minima))
         return guess.frost
 
     def _of_years(self, *, south: bool) -> Frost:
