@@ -304,7 +304,8 @@ def tin_narrow_dark() -> MainWindow:
 def site_dialog() -> QWidget:
     from gardencanvas.app.site.dialog import SiteDialog
 
-    dialog = SiteDialog(demo_garden().site)
+    main = window(Session(demo_garden()))
+    dialog = SiteDialog(main.session.garden.site, main)
     dialog.show()
     dialog.search.field.setText("Sao Pau")
     settle()
