@@ -26,13 +26,14 @@ def supported(planting: Planting, crop: Crop, supports: Sequence[LineSupport | R
     if not supports or not climbs(crop):
         return False
     xy = planting.stations
-    reached = np.zeros(len(xy), dtype=bool)
+    on = np.zeros(len(xy), dtype=bool)
     for support in supports:
-        reached |= _reach(xy, support)
-    return bool(reached.mean() >= AIDED_SHARE)
+        on |= reached(xy, support)
+    return bool(on.mean() >= AIDED_SHARE)
 
 
-def _reach(xy: NDArray[np.float64], support: LineSupport | RingSupport) -> Bools:
+def reached(xy: NDArray[np.float64], support: LineSupport | RingSupport) -> Bools:
+    """Which points a support is near enough to, shape (n,)."""
     if isinstance(support, RingSupport):
         x, y = support.centre
         ring: Bools = np.hypot(xy[:, 0] - x, xy[:, 1] - y) <= support.radius_m + SUPPORT_REACH_M

@@ -16,8 +16,8 @@ from gardencanvas.crops.catalogue import Catalogue, catalogue
 from gardencanvas.fit.beside import vault
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.nearby import nearby
-from gardencanvas.fit.outside import near, outside
 from gardencanvas.fit.pairing import Pairing, pairing
+from gardencanvas.fit.place import Laid, laid, near, placed
 from gardencanvas.fit.planting_fit import Opinion, opinion
 from gardencanvas.fit.report import Finding, FitReport
 from gardencanvas.fit.same import differing, same_items
@@ -25,9 +25,10 @@ from gardencanvas.fit.shading import Lit, lit
 from gardencanvas.fit.spacing import spacing
 from gardencanvas.fit.standing import Standing
 from gardencanvas.fit.stands import Stand
+from gardencanvas.fit.support import leans, support, wants_support
 from gardencanvas.fit.timing import days_to_spare
 from gardencanvas.garden.garden import Garden, Layout
-from gardencanvas.garden.ground import Bed, Fixture
+from gardencanvas.garden.ground import Fixture, LineSupport, RingSupport
 from gardencanvas.garden.site import Site
 from gardencanvas.light.fixtures import open_sky
 
@@ -108,10 +109,11 @@ class _State:
         self._partners: dict[str, set[str]] = {}
         self._skies: dict[str, tuple[Floats, ...]] = {}
         self._opinions: dict[str, Opinion] = {}
-        self._outside: dict[str, tuple[Judged, ...]] = {}
+        self._placed: dict[str, tuple[Judged, ...]] = {}
         self._lights: dict[str, tuple[_Shade, ...]] = {}
         self._ranked: list[tuple[int, str, Finding]] = []
-        self._beds: tuple[Bed, ...] = ()
+        self._laid: tuple[Laid, ...] = ()
+        self._supports: tuple[LineSupport | RingSupport, ...] = ()
         self._fixtures: tuple[Fixture, ...] = ()
         self._site: Site | None = None
 
@@ -140,7 +142,7 @@ class _State:
                     self._partners[partner].discard(planting)
             self._opinions.pop(planting, None)
             self._skies.pop(planting, None)
-            self._outside.pop(planting, None)
+            self._placed.pop(planting, None)
             self._lights.pop(planting, None)
         return met
 
@@ -157,15 +159,15 @@ class _State:
         return met
 
     def _surroundings(self, garden: Garden, layout: Layout, changed: Sequence[str]) -> set[str]:
-        """What fixtures and beds mean to plantings; return those for which it was asked anew."""
+        """What stands and lies there means to plantings; return those for which it was asked anew."""
         every, new = list(self._stands), set(changed)
         same_sky = same_items(garden.fixtures, self._fixtures) and garden.site is self._site
         lit_anew = changed if same_sky else every
-        beds = differing(layout.beds, self._beds)
-        laid_anew = (
-            [p for p in every if p in new or any(near(s, beds) for s in self._stands[p])] if beds else changed
-        )
-        self._fixtures, self._beds, self._site = garden.fixtures, layout.beds, garden.site
+        now = laid(layout)
+        moved = [] if same_items(now, self._laid) else differing(now, self._laid)
+        laid_anew = [p for p in every if p in new or near(self._stands[p], moved)] if moved else changed
+        self._fixtures, self._laid, self._site = garden.fixtures, now, garden.site
+        self._supports = layout.supports
         if garden.fixtures:
             for planting in lit_anew:
                 self._skies[planting] = tuple(
@@ -174,8 +176,7 @@ class _State:
         else:
             self._skies.clear()
         for planting in laid_anew:
-            found = (outside(s, layout.beds) for s in self._stands[planting])
-            self._outside[planting] = tuple(f for f in found if f is not None)
+            self._placed[planting] = placed(self._stands[planting], layout)
         return {*lit_anew, *laid_anew}
 
     def _judge(self, planting: str) -> Opinion:
@@ -184,7 +185,10 @@ class _State:
             self._pairings[_pair(planting, partner)] for partner in sorted(self._partners.get(planting, ()))
         ]
         close = spacing(stands)
-        own = [*self._outside[planting], *([close] if close is not None else [])]
+        own = [*self._placed[planting], *([close] if close is not None else [])]
+        if any(wants_support(s.crop) or leans(s.crop) for s in stands):
+            near_by = [s for p in sorted(self._partners.get(planting, ())) for s in self._stands[p]]
+            own += [j for s in stands for j in support(s, near_by, self._supports)]
         light = np.ones(stands[0].planting.pattern.count)
         skies = self._skies.get(planting)
         kept = self._lights.get(planting, ())

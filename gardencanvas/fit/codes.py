@@ -70,10 +70,35 @@ in turns (shares)
     ``in_bed``: the second one's first; ``stations``; ``days``: days to spare until the second closes over the
     first one's ground, where it does.
 
+Kind support (one planting each):
+
+no support (strains)
+    A climber with nothing to climb. ``height_m``: that of the crop; ``support``: kind it wants; ``stations``;
+    ``of``.
+support full (strains)
+    More stations on one support than it carries. ``on_it``; ``room``: at the crop's closest spacing, on both
+    sides; ``support``: its kind; ``stations``: its own.
+stands alone (strains)
+    Tall legumes set so wide that they cannot lean on each other. ``usual_m``; ``height_m``; ``stations``.
+
+Kind cover (one planting each):
+
+outgrows cover (strains)
+    It is taller than what lies over it. ``cover``: its kind; ``cover_m``; ``height_m``: grown; ``on``: first
+    day; ``stations``.
+no bees (strains)
+    A crop that insects must reach is covered while it flowers, ``first`` to ``last``. ``cover``; ``flowers``:
+    first day; ``days``; ``stations``.
+
 Kind outside:
 
 on bare plan (strains; one planting)
     Stations that lie in no bed. ``stations``; ``of``: all stations.
+shallow soil (strains; one planting)
+    The bed has less soil than the roots need. ``soil_m``; ``needed_m``: least effective root depth in the
+    books, or what it reaches before it is out; ``root_depth_m``: what it reaches; ``stations``; ``of``.
+on path (strains; one planting)
+    Stations that stand where one walks. ``stations``; ``of``.
 """
 
 from enum import StrEnum
@@ -96,4 +121,11 @@ class Code(StrEnum):
     OUT_IN_TIME = "out in time"
     TOO_LATE = "too late"
     IN_TURNS = "in turns"
+    NO_SUPPORT = "no support"
+    SUPPORT_FULL = "support full"
+    STANDS_ALONE = "stands alone"
+    OUTGROWS_COVER = "outgrows cover"
+    NO_BEES = "no bees"
+    SHALLOW_SOIL = "shallow soil"
+    ON_PATH = "on path"
     ON_BARE_PLAN = "on bare plan"

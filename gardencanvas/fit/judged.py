@@ -42,12 +42,16 @@ def finding_of(
     *,
     source: str = SOURCE,
     worst: int = 0,
+    mark: str = "",
 ) -> Finding:
-    """A finding on some stations (indices within the stand), shown at the worst one."""
+    """A finding on some stations (indices within the stand), shown at the worst one.
+
+    ``mark`` sets its id apart from others of the same kind and plantings.
+    """
     names = (sufferer.planting.id, *dict.fromkeys(o.planting.id for o in others))
     x, y = sufferer.xy[stations[worst]]
     return Finding(
-        id=":".join((kind.value, *names)),
+        id=":".join((kind.value, *names, *([mark] if mark else []))),
         kind=kind,
         verdict=Verdict(int(marks.max())),
         plantings=names,

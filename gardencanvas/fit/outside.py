@@ -36,19 +36,12 @@ def in_beds(xy: NDArray[np.float64], beds: Sequence[Bed]) -> NDArray[np.bool_]:
     return inside
 
 
-def near(stand: Stand, beds: Sequence[Bed]) -> bool:
-    """Whether the box of a stand meets the box of any of the beds."""
-    x0, y0, x1, y1 = stand.box
-    for bed in beds:
-        a0, b0, a1, b1 = _bounds(bed)
-        if a0 <= x1 and b0 <= y1 and a1 >= x0 and b1 >= y0:
-            return True
-    return False
+def outside(stand: Stand, beds: Sequence[Bed], walked: NDArray[np.bool_]) -> Judged | None:
+    """Stations of a stand on bare plan: nobody prepared that ground.
 
-
-def outside(stand: Stand, beds: Sequence[Bed]) -> Judged | None:
-    """Stations of a stand on bare plan: nobody prepared that ground."""
-    out = np.flatnonzero(~in_beds(stand.xy, beds))
+    ``walked`` are those on a path, of which that is told instead; shape (n,).
+    """
+    out = np.flatnonzero(~in_beds(stand.xy, beds) & ~walked)
     if len(out) == 0:
         return None
     marks = np.full(len(out), Verdict.STRAINS, dtype=np.uint8)

@@ -51,5 +51,18 @@ CLOSE_ENOUGH = 0.98  # of the least distance: rounding of a tape measure
 SUPPORT_REACH_M = 0.3  # a climber finds a support this near
 AIDED_SHARE = 0.5  # of its stations must be reached for a planting to count as supported or covered
 OUTSIDE_M = 0.001
+PATH_EDGE_M = 0.05  # plants on the very edge of a path are not trodden on
+SHALLOW_M = 0.005  # of soil missing: less is not worth a word
+
+# support
+ROUND_STAKE_M = 0.1  # climbers are set a hand's breadth round a stake or ring
+LEANING_M = 0.7  # beans that do not climb lean on each other from this height
+LOOSE = 1.5  # times the usual distance in the row: out of each other's reach
+
+# cover
+COVER_TIGHT = 1.05  # times its height: a plant may lift fleece a little
+FRUIT_SET_D = 28  # days from an open flower to the first pick
+LAST_SET_D = 14  # flowers that open later than so before the last pick are not missed
+SHUT_IN_D = 7
 
 SOURCE = "common-practice"

@@ -6,7 +6,7 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.fit.report import Finding, FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
-from gardencanvas.words import below, company_kept, watering
+from gardencanvas.words import below, company_kept, place_found, watering
 from gardencanvas.words.plain import Measure, counted, crop_name, day, percent, span
 from gardencanvas.words.told import Told
 
@@ -73,13 +73,6 @@ def _in_turns(t: Told) -> str:
     )
 
 
-def _on_bare_plan(t: Told) -> str:
-    out, of = t.count("stations"), t.count("of")
-    if out == of:
-        return f"{t.who} stands on bare plan, outside every bed."
-    return f"{out} of {of} stations of {t.who} lie outside every bed."
-
-
 SENTENCES: dict[str, Callable[[Told], str]] = {
     "crowded": _crowded,
     "too close": _too_close,
@@ -95,7 +88,14 @@ SENTENCES: dict[str, Callable[[Told], str]] = {
     "out in time": _out_in_time,
     "too late": _too_late,
     "in turns": _in_turns,
-    "on bare plan": _on_bare_plan,
+    "no support": place_found.no_support,
+    "support full": place_found.support_full,
+    "stands alone": place_found.stands_alone,
+    "outgrows cover": place_found.outgrows_cover,
+    "no bees": place_found.no_bees,
+    "shallow soil": place_found.shallow_soil,
+    "on path": place_found.on_path,
+    "on bare plan": place_found.on_bare_plan,
 }
 
 

@@ -11,6 +11,7 @@ import pytest
 from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.fit import check
 from gardencanvas.fit.report import Verdict
+from gardencanvas.fit.support import wants_support
 from gardencanvas.garden import edits
 from gardencanvas.garden.ground import LineSupport
 from tests.fit.makers import WIDE, codes, judged, rows, words
@@ -158,8 +159,18 @@ def start_of(crop):
 def test_every_crop_at_its_usual_spacing_is_clear_with_itself_and_its_like_beside_it(crop_id):
     crop = catalogue().resolve(crop_id)
     along, across = crop.in_row_m.mid, crop.between_rows_m.mid
-    size = (max(5 * along, 1.0), 3, along, across, date(2027, 5, 1), start_of(crop))
-    report = judged(rows("one", crop_id, *size), rows("two", crop_id, *size, y=3 * across))
+    length = max(5 * along, 1.0)
+    size = (length, 3, along, across, date(2027, 5, 1), start_of(crop))
+    plantings = rows("one", crop_id, *size), rows("two", crop_id, *size, y=3 * across)
+    nets = tuple(  # a row of them for each row of climbers
+        LineSupport(
+            id=f"net-{k}", kind="net", name="net", begin=(0.0, (k + 0.5) * across),
+            end=(length, (k + 0.5) * across), height_m=2.0,
+        )
+        for k in range(6)
+    )  # fmt: skip
+    made = garden(*plantings, beds=WIDE)
+    report = check(edits.add(made, "l1", list(nets)) if wants_support(crop) else made)
     assert words(report) == {"one": "clear", "two": "clear"}, [f.key() for f in report.findings]
 
 
