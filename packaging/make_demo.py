@@ -89,7 +89,7 @@ def beds() -> tuple[Bed, ...]:
             id="bed-1",
             name="Long bed",
             outline=((0, 0), (5.4, 0), (5.4, 1.2), (0, 1.2)),
-            soil_depth_m=0.5,
+            soil_depth_m=1.0,
             path_note=box,
             edge_note="oak boards",
         ),
@@ -97,7 +97,7 @@ def beds() -> tuple[Bed, ...]:
             id="bed-2",
             name="Middle bed",
             outline=((0, 1.7), (5.4, 1.7), (5.4, 2.9), (0, 2.9)),
-            soil_depth_m=0.5,
+            soil_depth_m=1.0,
             path_note=box,
             edge_note="oak boards",
         ),
@@ -105,14 +105,14 @@ def beds() -> tuple[Bed, ...]:
             id="bed-3",
             name="Warm bed",
             outline=((0, 3.4), (5.4, 3.4), (5.4, 4.9), (0, 4.9)),
-            soil_depth_m=0.6,
+            soil_depth_m=1.2,
             path_note=box,
         ),
         Bed(
             id="bed-4",
             name="Wall bed",
             outline=((0, 5.6), (5.9, 5.6), (5.9, 7.2), (0, 7.2)),
-            soil_depth_m=0.6,
+            soil_depth_m=1.2,
             path_note="reached from the north only",
         ),
         Bed(id="bed-5", name="Herb round", outline=round_bed, soil_depth_m=0.35, edge_note="field stones"),
@@ -120,13 +120,13 @@ def beds() -> tuple[Bed, ...]:
             id="bed-6",
             name="Corner bed",
             outline=((6.4, 0), (10.4, 0), (10.4, 1.3), (8.0, 1.3), (8.0, 4.4), (6.4, 4.4)),
-            soil_depth_m=0.5,
+            soil_depth_m=1.0,
         ),
         Bed(
             id="bed-7",
             name="The wedge",
             outline=((8.7, 2.0), (13.0, 2.0), (13.0, 4.3), (9.7, 4.0)),
-            soil_depth_m=0.45,
+            soil_depth_m=0.9,
             edge_note="under the damson after noon",
         ),
     )
@@ -288,7 +288,7 @@ def main() -> None:
     )
     paths = (
         GardenPath(id="path-1", name="Grass path", line=((5.95, -0.4), (5.95, 5.2)), width_m=0.6),
-        GardenPath(id="path-2", name="Grass path", line=((-0.3, 5.25), (13.0, 5.25)), width_m=0.5),
+        GardenPath(id="path-2", name="Grass path", line=((-0.3, 5.25), (7.1, 5.25)), width_m=0.5),
     )
     plantings = [*long_bed(), *middle_bed(), *warm_bed(), *wall_bed(), *herb_round(), *corner_bed(), *wedge()]
     layout = Layout(

@@ -14,6 +14,7 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.catalogue import Catalogue, catalogue
 from gardencanvas.fit.beside import vault
+from gardencanvas.fit.frost import frost
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.nearby import nearby
 from gardencanvas.fit.pairing import Pairing, pairing
@@ -199,6 +200,7 @@ class _State:
             self._lights[planting] += (shade,)
             light[stand.index] = shade.lit.light
             own += shade.lit.judged
+            own += frost(stand)
         paired = [j for p in pairings for j in p.judged]
         mine = [j for j in paired if j.finding.plantings[0] == planting]
         sharing = [some for p in pairings for name, some in p.sharing if name == planting]

@@ -70,6 +70,18 @@ in turns (shares)
     ``in_bed``: the second one's first; ``stations``; ``days``: days to spare until the second closes over the
     first one's ground, where it does.
 
+Kind frost:
+
+frost to come (strains, clashes; one planting)
+    Killing frost often still comes after the plants show. ``risk_after``: share of simulated years in which
+    it does; ``in_bed``; ``stations``.
+
+Kind timing, of one planting:
+
+seldom ripe (strains, clashes)
+    In too few years it ripens before frost or winter ends it. ``ripens``: share of simulated years that bring
+    a harvest; ``in_bed``; ``stations``.
+
 Kind support (one planting each):
 
 no support (strains)
@@ -121,6 +133,8 @@ class Code(StrEnum):
     OUT_IN_TIME = "out in time"
     TOO_LATE = "too late"
     IN_TURNS = "in turns"
+    FROST_TO_COME = "frost to come"
+    SELDOM_RIPE = "seldom ripe"
     NO_SUPPORT = "no support"
     SUPPORT_FULL = "support full"
     STANDS_ALONE = "stands alone"

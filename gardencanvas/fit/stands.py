@@ -20,6 +20,7 @@ from gardencanvas.fit.spots import Spots, spots_of
 from gardencanvas.fit.thresholds import ADJOIN_M, RISE_M, SHADE_REACH
 from gardencanvas.garden.planting import Planting
 from gardencanvas.season.course import Course, Weeks
+from gardencanvas.season.windows import Window
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
@@ -65,6 +66,7 @@ class Stand:
     roots: Floats
     extinction: float
     ground: Ground
+    odds: Window | None = None  # what simulated years bring it; None where weather cannot matter
 
     @cached_property
     def xy(self) -> Floats:
@@ -146,7 +148,13 @@ class Stand:
 
 
 def stand_of(
-    planting: Planting, number: int, crop: Crop, course: Course, row: int, season: tuple[date, date]
+    planting: Planting,
+    number: int,
+    crop: Crop,
+    course: Course,
+    row: int,
+    odds: Window | None,
+    season: tuple[date, date],
 ) -> Stand:
     """The stand of one variety from its row of the course.
 
@@ -175,6 +183,7 @@ def stand_of(
         roots=course.root_m[row],
         extinction=extinction,
         ground=ground,
+        odds=odds,
     )
 
 

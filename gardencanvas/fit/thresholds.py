@@ -66,3 +66,11 @@ LAST_SET_D = 14  # flowers that open later than so before the last pick are not 
 SHUT_IN_D = 7
 
 SOURCE = "common-practice"
+
+# weather, shares of simulated years
+FROST_STRAINS = (
+    0.4  # planting on the typical last frost itself runs a risk of a half; common practice waits a week
+)
+FROST_CLASHES = 0.75
+RIPENS_STRAINS = 0.8  # eight years in ten
+RIPENS_CLASHES = 0.5

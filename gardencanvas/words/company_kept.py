@@ -42,7 +42,7 @@ def _gain(t: Told, gain: Interaction) -> str:
         return f"a gain, {gain.what}"
     low, mid, high = (f"{t.number(key):.2f}" for key in ("low", "mid", "high"))
     span = "" if low == high else f" ({low}–{high})"
-    return f"together they yield what {mid} times{span} the ground does with each alone"
+    return f"together they yield as much as {mid} times{span} the ground with each alone"
 
 
 def _for(t: Told) -> str:

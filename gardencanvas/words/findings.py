@@ -6,7 +6,7 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.fit.report import Finding, FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
-from gardencanvas.words import below, company_kept, place_found, watering
+from gardencanvas.words import below, company_kept, place_found, watering, weather
 from gardencanvas.words.plain import Measure, counted, crop_name, day, percent, span
 from gardencanvas.words.told import Told
 
@@ -88,6 +88,8 @@ SENTENCES: dict[str, Callable[[Told], str]] = {
     "out in time": _out_in_time,
     "too late": _too_late,
     "in turns": _in_turns,
+    "frost to come": weather.frost_to_come,
+    "seldom ripe": weather.seldom_ripe,
     "no support": place_found.no_support,
     "support full": place_found.support_full,
     "stands alone": place_found.stands_alone,

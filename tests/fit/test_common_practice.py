@@ -10,6 +10,7 @@ import pytest
 
 from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.fit import check
+from gardencanvas.fit.codes import Code
 from gardencanvas.fit.report import Verdict
 from gardencanvas.fit.support import wants_support
 from gardencanvas.garden import edits
@@ -171,7 +172,10 @@ def test_every_crop_at_its_usual_spacing_is_clear_with_itself_and_its_like_besid
     )  # fmt: skip
     made = garden(*plantings, beds=WIDE)
     report = check(edits.add(made, "l1", list(nets)) if wants_support(crop) else made)
-    assert words(report) == {"one": "clear", "two": "clear"}, [f.key() for f in report.findings]
+    # What the first of May is too cold or too late for says nothing of its spacing.
+    weather = {Code.FROST_TO_COME, Code.SELDOM_RIPE}
+    said = [f for f in report.findings if f.code not in weather]
+    assert said == [], [f.key() for f in said]
 
 
 def test_plants_of_one_planting_at_half_their_spacings_clash():
