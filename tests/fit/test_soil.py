@@ -18,7 +18,7 @@ CROPS = catalogue()
 def outside(planting, depth=None, beds=None, paths=()):
     ground = beds or (bed(length=4.0, width=2.0, soil_depth_m=depth),)
     made = garden(planting, beds=ground)
-    return [f for f in check(edits.add(made, "l1", list(paths)) if paths else made).findings]
+    return list(check(edits.add(made, "l1", list(paths)) if paths else made).findings)
 
 
 def carrots():
@@ -64,7 +64,7 @@ def path(y, width=0.4):
 
 
 def test_plants_on_a_path_strain_and_those_on_its_edge_do_not():
-    points = [(0.5, 0.3), (0.5, 0.48), (0.5, 0.52), (0.5, 1.0)]
+    points = [(0.5, 0.3), (1.0, 0.48), (1.5, 0.52), (2.0, 1.0)]
     (finding,) = outside(spot("p", "lettuce", points, date(2027, 5, 1)), paths=[path(0.3)])
     assert (finding.code, finding.verdict) == ("on path", Verdict.STRAINS)
     assert finding.stations.tolist() == [0]  # the path ends at 0.5; its outer 5 cm are its edge

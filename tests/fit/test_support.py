@@ -37,7 +37,7 @@ CLIMBERS = ["climbing-bean", "runner-bean", "pea", "cucumber", "sweet-pea", "hop
 @pytest.mark.parametrize("crop_id", CLIMBERS)
 def test_a_climber_wants_a_support_within_reach(crop_id):
     assert wants_support(CROPS.crop(crop_id))
-    row = rows("p", crop_id, 3.0, 1, 0.3, 0.3, MAY, "raised")
+    row = rows("p", crop_id, 3.0, 1, CROPS.crop(crop_id).in_row_m.mid, 0.3, MAY, "raised")
     (bare,) = found([row])
     assert (bare.code, bare.verdict) == ("no support", Verdict.STRAINS)
     assert bare.numbers["stations"] == bare.numbers["of"] == row.pattern.count
