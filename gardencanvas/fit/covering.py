@@ -74,13 +74,13 @@ def needs_bees(crop: Crop) -> bool:
 
     Gourds, strawberries, currants and other soft fruit, and those fruits and pods of which the catalogue
     remarks on pollination (runner and broad beans, tomatillo); tomatoes, peppers, peas and French beans set
-    by themselves, grasses by the wind.
+    by themselves, grasses and vines by the wind.
     """
-    if crop.harvest is Harvest.NONE:
+    if crop.harvest is Harvest.NONE or crop.family in ("Poaceae", "Vitaceae"):
         return False
     if crop.group is Group.SOFT_FRUIT or (crop.family == "Cucurbitaceae" and crop.group is Group.FRUITING):
         return True
-    remarked = any(r.topic == "pollination" for r in crop.remarks) and crop.family != "Poaceae"
+    remarked = any(r.topic == "pollination" for r in crop.remarks)
     return remarked and crop.group in (Group.FRUITING, Group.LEGUME)
 
 

@@ -72,6 +72,7 @@ SET_ALONE = [
     "carrot",
     "sweetcorn",
     "white-clover",
+    "grape",
 ]
 
 
