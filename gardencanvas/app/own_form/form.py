@@ -80,7 +80,7 @@ class OwnForm(QDialog):
 
     def drafted(self) -> tuple[Record | None, str]:
         """The record as it stands in the form, and what is wrong with it; for a form to say."""
-        raise NotImplementedError
+        raise TypeError(f"{type(self).__name__} says nothing of its record")
 
     def check(self, *_: object) -> None:
         """Say what is wrong, and let it be saved where nothing is."""
