@@ -12,7 +12,7 @@ from gardencanvas.app.shelf import Shelf, shelf
 from gardencanvas.canvas.desk import Desk
 from gardencanvas.crops.catalogue import Catalogue, catalogue
 from gardencanvas.files import open_garden, save_garden
-from gardencanvas.fit.aids import supported, warmed
+from gardencanvas.fit.aids import growing_of
 from gardencanvas.fit.checker import Checker
 from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Garden, Layout
@@ -124,13 +124,7 @@ class Session(Desk):
     def _followed(self, planting: Planting) -> _Followed:
         crop = self.catalogue.resolve(planting.crop, planting.variety)
         layout, site = self.layout, self.garden.site
-        growing = Growing(
-            crop,
-            planting.start,
-            planting.end,
-            supported=supported(planting, crop, layout.supports),
-            warmed=warmed(planting, layout.covers),
-        )
+        growing = growing_of(layout, planting, crop)
         known = self._courses.get(planting.id)
         if known is None or known.site is not site or known.growing != growing:
             weeks = span(site, [growing], layout.season)

@@ -10,7 +10,7 @@ import numpy as np
 from gardencanvas.canvas.palette import Palette, Tint, shows_ripe, tint_of
 from gardencanvas.crops.catalogue import Catalogue, UnknownCrop
 from gardencanvas.crops.model import Crop, Habit
-from gardencanvas.fit.aids import supported, warmed
+from gardencanvas.fit.aids import growing_of
 from gardencanvas.fit.stands import grid
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.planting import Planting
@@ -146,5 +146,4 @@ def _growing(planting: Planting, layout: Layout, crops: Catalogue) -> Growing | 
         crop = crops.resolve(planting.crop, planting.variety)
     except UnknownCrop:
         return None
-    held = supported(planting, crop, layout.supports)
-    return Growing(crop, planting.start, planting.end, held, warmed(planting, layout.covers))
+    return growing_of(layout, planting, crop)

@@ -8,8 +8,10 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Crop, Habit, Layer
 from gardencanvas.fit.thresholds import AIDED_SHARE, SUPPORT_REACH_M
+from gardencanvas.garden.garden import Layout
 from gardencanvas.garden.ground import Cover, LineSupport, RingSupport
 from gardencanvas.garden.planting import Planting
+from gardencanvas.season.course import Growing
 
 Bools = NDArray[np.bool_]
 
@@ -45,8 +47,26 @@ def reached(xy: NDArray[np.float64], support: LineSupport | RingSupport) -> Bool
     return line
 
 
+def growing_of(layout: Layout, planting: Planting, crop: Crop) -> Growing:
+    """A planting as the season sees it, with what supports and covers of its layout do for it."""
+    cover = warming_cover(planting, layout.covers)
+    return Growing(
+        crop,
+        planting.start,
+        planting.end,
+        supported=supported(planting, crop, layout.supports),
+        warmed=cover is not None,
+        warmed_until=cover.last if cover is not None else None,
+    )
+
+
 def warmed(planting: Planting, covers: Sequence[Cover]) -> bool:
     """Whether most stations lie under a warming cover on the day they go into the bed."""
+    return warming_cover(planting, covers) is not None
+
+
+def warming_cover(planting: Planting, covers: Sequence[Cover]) -> Cover | None:
+    """The first warming cover that most stations lie under on the day they go into the bed."""
     on = planting.start.on
     xy = planting.stations
     for cover in covers:
@@ -56,5 +76,5 @@ def warmed(planting: Planting, covers: Sequence[Cover]) -> bool:
             continue
         ground = shapely.Polygon(cover.outline)
         if shapely.intersects_xy(ground, xy[:, 0], xy[:, 1]).mean() >= AIDED_SHARE:
-            return True
-    return False
+            return cover
+    return None

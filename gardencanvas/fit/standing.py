@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Crop
-from gardencanvas.fit.aids import supported, warmed
+from gardencanvas.fit.aids import growing_of
 from gardencanvas.fit.frost import odds_of
 from gardencanvas.fit.same import same_items
 from gardencanvas.fit.stands import Stand, grid, stand_of
@@ -77,11 +77,7 @@ class Standing:
             self._catalogue.resolve(planting.crop, variety)
             for variety in (planting.varieties or (None,))[: planting.pattern.count]
         ]
-        warm = warmed(planting, layout.covers)
-        return tuple(
-            Growing(c, planting.start, planting.end, supported(planting, c, layout.supports), warm)
-            for c in crops
-        )
+        return tuple(growing_of(layout, planting, crop) for crop in crops)
 
     def _followed(self, todo: Sequence[tuple[Planting, tuple[Growing, ...]]]) -> dict[str, _Kept]:
         self._follow([g for _, growing in todo for g in growing])
@@ -110,16 +106,18 @@ class Standing:
                 self._courses[key] = (growing, course, row, odds)
 
 
-_Key = tuple[int, Start, date | None, bool, bool]
+_Key = tuple[int, Start, date | None, bool, bool, date | None]
 
 
 def _key(growing: Growing) -> _Key:
     """What decides a course: the crop by identity, since values of its size are slow to compare."""
-    return id(growing.crop), growing.start, growing.end, growing.supported, growing.warmed
+    aids = growing.supported, growing.warmed, growing.warmed_until
+    return id(growing.crop), growing.start, growing.end, *aids
 
 
 def _alike(one: tuple[Growing, ...], two: tuple[Growing, ...]) -> bool:
     return len(one) == len(two) and all(
-        a.crop is b.crop and a.supported == b.supported and a.warmed == b.warmed
+        a.crop is b.crop
+        and (a.supported, a.warmed, a.warmed_until) == (b.supported, b.warmed, b.warmed_until)
         for a, b in zip(one, two, strict=True)
     )

@@ -111,3 +111,19 @@ def test_a_perennial_is_judged_by_the_season_that_is_asked_about():
     finding = report.of("sage")[0]
     assert finding.first.year == finding.last.year == 2027
     assert np.all(report.plantings["sage"].light < 1.0)
+
+
+def test_an_early_fleece_warms_only_while_it_lies():
+    """Taken off again after three weeks it brings the harvest forward less than one that stays."""
+    beans = rows("beans", "dwarf-bean", 3.0, 1, 0.1, 0.4, date(2027, 5, 20), "sown", y=0.5)
+
+    def harvest(*covers):
+        made = edits.add(garden(beans, beds=(bed(length=20.0, width=6.0),)), "l1", covers)
+        return check(made).plantings["beans"].harvest_first
+
+    def fleece(last):
+        outline = ((-1, -1), (5, -1), (5, 2), (-1, 2))
+        return Cover(id="c", kind="fleece", name="c", outline=outline, height_m=0.5, last=last)
+
+    bare, brief, long = harvest(), harvest(fleece(date(2027, 6, 10))), harvest(fleece(None))
+    assert long < brief < bare

@@ -1,18 +1,18 @@
 """Clearing a planting earlier."""
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import date, timedelta
 from functools import cache
 
 from gardencanvas.crops.model import Group, Harvest
-from gardencanvas.fit.aids import warmed
+from gardencanvas.fit.aids import growing_of
 from gardencanvas.fit.report import Kind, Remedy
 from gardencanvas.garden.planting import Planting
 from gardencanvas.planner.case import Case
 from gardencanvas.planner.codes import Change, Numbers
 from gardencanvas.planner.ladder import Ladder, highest
 from gardencanvas.planner.outcome import harvest_days
-from gardencanvas.season.course import Growing
 from gardencanvas.season.growth import follow, span
 
 # Leaf vegetables are eaten young: cut from three fifths of their time to full size on (common practice).
@@ -68,8 +68,7 @@ def _grown(case: Case, planting: Planting) -> Callable[[date], float]:
 
     @cache
     def areas() -> Callable[[date], float]:
-        warm = warmed(planting, case.layout.covers)
-        growing = Growing(case.crop(planting), planting.start, None, case.supported(planting), warm)
+        growing = replace(growing_of(case.layout, planting, case.crop(planting)), end=None)
         weeks = span(case.garden.site, [growing], case.layout.season)
         radius = follow(case.garden.site, [growing], weeks).radius_m[0]
         full = float(radius[weeks.index(case.report.plantings[planting.id].harvest_first)])

@@ -4,7 +4,7 @@ from datetime import date, timedelta
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Harvest
-from gardencanvas.fit.aids import supported, warmed
+from gardencanvas.fit.aids import growing_of
 from gardencanvas.garden.edits import rebuilt
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Layout
@@ -13,7 +13,6 @@ from gardencanvas.garden.site import Site
 from gardencanvas.planner.succession.dates import Outlook, outlook
 from gardencanvas.planner.succession.group import started
 from gardencanvas.planner.succession.rhythm import Between, Rhythm
-from gardencanvas.season.course import Growing
 
 AHEAD_D = 365  # a succession is over within a year
 
@@ -33,11 +32,10 @@ def outlook_of(
         raise Refusal("A perennial is started once and bears for years: it needs no succession.")
     if planting.start.kind == "volunteer":
         raise Refusal("Nobody starts a volunteer: it cannot come again by plan.")
-    held = supported(planting, crop, layout.supports)
     first = first or planting.start.on
     bare = rebuilt(planting, end=None)
     plantings = (started(bare, first + timedelta(days=d), 0) for d in range(AHEAD_D))
-    return outlook(site, [Growing(crop, p.start, None, held, warmed(p, layout.covers)) for p in plantings])
+    return outlook(site, [growing_of(layout, p, crop) for p in plantings])
 
 
 def check_harvest(planting: Planting, found: Outlook, rhythm: Rhythm, catalogue: Catalogue) -> None:

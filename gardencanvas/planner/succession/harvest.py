@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Harvest
-from gardencanvas.fit.aids import supported, warmed
+from gardencanvas.fit import aids
 from gardencanvas.garden.garden import Layout
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.site import Site
@@ -41,13 +41,7 @@ class Part:
 def growing_of(layout: Layout, planting: Planting, catalogue: Catalogue) -> Growing:
     """A planting as the season sees it, in its first variety, with the supports and covers of its layout."""
     crop = catalogue.resolve(planting.crop, planting.variety)
-    return Growing(
-        crop,
-        planting.start,
-        planting.end,
-        supported(planting, crop, layout.supports),
-        warmed(planting, layout.covers),
-    )
+    return aids.growing_of(layout, planting, crop)
 
 
 def course_of(site: Site, layout: Layout, growing: Sequence[Growing]) -> Course:
