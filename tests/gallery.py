@@ -8,14 +8,14 @@
 import os
 import sys
 import tempfile
-import tempfile
 from collections.abc import Callable
 from pathlib import Path
 from typing import TypeVar
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-for folder in ("XDG_CONFIG_HOME", "XDG_DATA_HOME"):  # pictures of a new user's window, whoever runs this
-    os.environ[folder] = tempfile.mkdtemp(prefix="gardencanvas-gallery-")
+# pictures of a new user's window, whoever runs this
+os.environ["XDG_CONFIG_HOME"] = tempfile.mkdtemp(prefix="gardencanvas-gallery-")
+os.environ["XDG_DATA_HOME"] = tempfile.mkdtemp(prefix="gardencanvas-gallery-")
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
 from PySide6.QtCore import QEventLoop, QPointF, QTimer
