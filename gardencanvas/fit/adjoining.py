@@ -7,7 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.fit.meeting import Meeting
-from gardencanvas.fit.near import near_pairs
+from gardencanvas.fit.near import Pairs
 from gardencanvas.fit.stands import RADIUS, Stand
 from gardencanvas.fit.thresholds import ADJOIN_DAYS, ADJOIN_M
 
@@ -29,8 +29,14 @@ class Adjoining:
         return self.of_a if stand is self.a else self.of_b
 
 
-def adjoining(a: Stand, b: Stand) -> Adjoining | None:
-    """Where two stands adjoin; None where they do not, or only for some days."""
+def adjoining(a: Stand, b: Stand, near: Pairs) -> Adjoining | None:
+    """Where two stands adjoin; None where they do not, or only for some days.
+
+    Parameters
+    ----------
+    near
+        Pairs of their stations, all whose leaves may come that near at least.
+    """
     begin, end = max(a.begin, b.begin), min(a.end, b.end)
     if begin >= end:
         return None
@@ -41,10 +47,15 @@ def adjoining(a: Stand, b: Stand) -> Adjoining | None:
     if (days[1] - days[0]).days + 1 < ADJOIN_DAYS:
         return None
     reach = float((a.sizes[RADIUS, begin:end] + b.sizes[RADIUS, begin:end]).max()) + ADJOIN_M
-    pairs = near_pairs(a.xy, b.xy, a.box, b.box, reach)
+    pairs = near.within(reach)
     if len(pairs.i) == 0:
         return None
-    return Adjoining(a, b, np.unique(pairs.i), np.unique(pairs.j), days)
+    return Adjoining(a, b, _different(pairs.i), _different(pairs.j), days)
+
+
+def _different(stations: Ints) -> Ints:
+    """The different stations, in order; quicker than sorting them."""
+    return np.flatnonzero(np.bincount(stations))
 
 
 def touching_stations(meeting: Meeting, stand: Stand) -> Ints:

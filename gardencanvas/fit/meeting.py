@@ -55,18 +55,24 @@ class Meeting:
         return self.of_a if stand is self.a else self.of_b
 
 
-def meet(a: Stand, b: Stand) -> Meeting | None:
+def meet(a: Stand, b: Stand, near: Pairs | None = None) -> Meeting | None:
     """The meeting of two stands; None where their footprints never share ground.
 
     Each side counts only weeks in which the other stands in the bed; a plant already lifted is taken at its
     last size, to see what would have closed over it.
+
+    Parameters
+    ----------
+    near
+        Pairs of their stations, all that lie within the sum of their greatest radii at least; sought where
+        not given.
     """
     begin, end = max(a.begin, b.begin), max(a.end, b.end)
     if begin >= end or a.end == a.begin or b.end == b.begin:
         return None
     one, two = a.sizes[:, begin:end], b.sizes[:, begin:end]
     reach = float((one[RADIUS] + two[RADIUS]).max()) - TOUCH_M
-    pairs = near_pairs(a.xy, b.xy, a.box, b.box, reach)
+    pairs = near_pairs(a.xy, b.xy, a.box, b.box, reach) if near is None else near.within(reach)
     if len(pairs.i) == 0:
         return None
     starts, spell = _spells(one, two)

@@ -20,6 +20,13 @@ class Pairs(NamedTuple):
     j: Ints
     distance_m: Floats
 
+    def within(self, reach_m: float) -> "Pairs":
+        """Those less than ``reach_m`` apart."""
+        close = np.flatnonzero(self.distance_m < reach_m)
+        if len(close) == len(self.i):
+            return self
+        return Pairs(self.i[close], self.j[close], self.distance_m[close])
+
 
 def box(xy: Floats) -> Floats:
     """Least x and y, greatest x and y of points (n, 2): shape (4,)."""

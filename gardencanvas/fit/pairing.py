@@ -5,16 +5,18 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.fit.adjoining import adjoining, touching_stations
+from gardencanvas.fit.adjoining import Adjoining, adjoining, touching_stations
 from gardencanvas.fit.beside import Beside, Vault, beside
 from gardencanvas.fit.crowding import crowding
 from gardencanvas.fit.family import Touching, family
 from gardencanvas.fit.judged import Judged
-from gardencanvas.fit.known import known
+from gardencanvas.fit.known import Known, known
 from gardencanvas.fit.meeting import Meeting, meet
+from gardencanvas.fit.near import Pairs, near_pairs
 from gardencanvas.fit.roots import roots
 from gardencanvas.fit.shading import overhung
 from gardencanvas.fit.stands import Stand
+from gardencanvas.fit.thresholds import ADJOIN_M
 from gardencanvas.fit.timing import timing
 from gardencanvas.fit.water import water
 
@@ -47,18 +49,29 @@ def pairing(one: tuple[Stand, ...], two: tuple[Stand, ...], over: Vault) -> Pair
     sharing: list[Sharing] = []
     for a in one:
         for b in two:
-            meeting = meet(a, b)
+            about = known(a.crop, b.crop)
+            near = near_pairs(a.xy, b.xy, a.box, b.box, _reach(a, b))
+            meeting = meet(a, b, near)
             besides += [s for x, y in ((a, b), (b, a)) if (s := beside(x, y, over)) is not None]
             if meeting is not None:
                 meetings.append(meeting)
-                _by_meeting(meeting, over, judged, sharing)
-            _by_neighbours(a, b, meeting, judged, sharing)
+                _by_meeting(meeting, near, over, judged, sharing)
+            if about.matters or (meeting is not None and all(about.thirsty)):
+                _by_neighbours(about, adjoining(a, b, near), meeting, judged, sharing)
     if not meetings and not besides and not judged:
         return None
     return Pairing(tuple(meetings), tuple(besides), tuple(judged), tuple(sharing))
 
 
-def _by_meeting(meeting: Meeting, over: Vault, judged: list[Judged], sharing: list[Sharing]) -> None:
+def _reach(a: Stand, b: Stand) -> float:
+    """How far apart two plants of these stands may be and have to do with each other on the ground."""
+    leaves = a.peak_m + b.peak_m + ADJOIN_M
+    return max(leaves, a.root_room.radius_m + b.root_room.radius_m)
+
+
+def _by_meeting(
+    meeting: Meeting, near: Pairs, over: Vault, judged: list[Judged], sharing: list[Sharing]
+) -> None:
     """What follows from footprints that overlap."""
     troubled: list[bool] = []
     for stand, other in ((meeting.a, meeting.b), (meeting.b, meeting.a)):
@@ -68,20 +81,20 @@ def _by_meeting(meeting: Meeting, over: Vault, judged: list[Judged], sharing: li
             sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
         troubled.append(crowded is not None or (timed is not None and timed.bad))
     # who is crowded or smothered is told that: roots would only say it twice
-    for found in roots(meeting.a, meeting.b, (not troubled[0], not troubled[1])):
+    for found in roots(meeting.a, meeting.b, near, (not troubled[0], not troubled[1])):
         judged.append(found)
         other = _other(meeting.a, meeting.b, found)
         sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
 
 
 def _by_neighbours(
-    a: Stand, b: Stand, meeting: Meeting | None, judged: list[Judged], sharing: list[Sharing]
+    about: Known,
+    side: Adjoining | None,
+    meeting: Meeting | None,
+    judged: list[Judged],
+    sharing: list[Sharing],
 ) -> None:
     """What follows from standing side by side."""
-    about = known(a.crop, b.crop)
-    if not about.matters and not (meeting is not None and all(about.thirsty)):
-        return
-    side = adjoining(a, b)
     if side is None:
         return
     touching = (
@@ -94,7 +107,7 @@ def _by_neighbours(
     found += [watered] if watered is not None else []
     for each in found:
         judged.append(each)
-        other = _other(a, b, each)
+        other = _other(side.a, side.b, each)
         sharing.append((other.planting.id, other.index[side.of(other)]))
 
 

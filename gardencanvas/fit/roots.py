@@ -7,9 +7,9 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Basis, Crop, Fact, Harvest
 from gardencanvas.fit.codes import Code
-from gardencanvas.fit.geometry import lens_area
+from gardencanvas.fit.geometry import crossing_area
 from gardencanvas.fit.judged import Judged, finding_of, worst_of
-from gardencanvas.fit.near import near_pairs
+from gardencanvas.fit.near import Pairs
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.rooting import overlap
 from gardencanvas.fit.stands import Stand
@@ -33,7 +33,7 @@ class _Taken(NamedTuple):
     days: int
 
 
-def roots(a: Stand, b: Stand, sides: tuple[bool, bool] = (True, True)) -> tuple[Judged, ...]:
+def roots(a: Stand, b: Stand, near: Pairs, sides: tuple[bool, bool] = (True, True)) -> tuple[Judged, ...]:
     """What two stands that meet take from each other's soil.
 
     A plant shares its root room evenly with all roots in it. With those of its like at usual spacing, which
@@ -47,6 +47,8 @@ def roots(a: Stand, b: Stand, sides: tuple[bool, bool] = (True, True)) -> tuple[
 
     Parameters
     ----------
+    near
+        Pairs of their stations, all that lie within the sum of their root rooms' radii at least.
     sides
         Whether to look at what ``a`` bears and at what ``b`` bears: not where worse is known of it. What the
         two share is only told where nothing is.
@@ -55,10 +57,10 @@ def roots(a: Stand, b: Stand, sides: tuple[bool, bool] = (True, True)) -> tuple[
     if begin >= end or not any(sides) or not (_known(a.crop) and _known(b.crop)):
         return ()
     r, s = a.root_room.radius_m, b.root_room.radius_m
-    pairs = near_pairs(a.xy, b.xy, a.box, b.box, r + s)
+    pairs = near.within(r + s)
     if len(pairs.i) == 0:
         return ()
-    lens = lens_area(np.array(r), np.array(s), pairs.distance_m)
+    lens = _lens(r, s, pairs.distance_m)
     depths = overlap(a.root_room.bands[:, begin:end], b.root_room.bands[:, begin:end])
     taken = []
     for stand, other, place, asked in ((a, b, pairs.i, sides[0]), (b, a, pairs.j, sides[1])):
@@ -67,6 +69,14 @@ def roots(a: Stand, b: Stand, sides: tuple[bool, bool] = (True, True)) -> tuple[
             taken.append(_taken(stand, other, load, depths, begin, end))
     judged = [j for t in taken if (j := _strained(t)) is not None]
     return tuple(judged) if judged or not all(sides) else _told(taken)
+
+
+def _lens(r: float, s: float, distance_m: Floats) -> Floats:
+    """Ground common to root rooms that are known to overlap, m²."""
+    area: Floats = np.full(len(distance_m), np.pi * min(r, s) ** 2)
+    cut = np.flatnonzero(distance_m > abs(r - s))
+    area[cut] = crossing_area(np.array(r), np.array(s), distance_m[cut])
+    return area
 
 
 def draw(one: Crop, two: Crop) -> float:
