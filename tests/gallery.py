@@ -305,12 +305,11 @@ def tin_narrow_dark() -> MainWindow:
 
 @state
 def site_dialog() -> QWidget:
-    from gardencanvas.app.site.dialog import SiteDialog
+    from gardencanvas.app.site_dialog import SiteDialog
 
     main = window(Session(demo_garden()))
     dialog = SiteDialog(main.session.garden.site, main)
     dialog.show()
-    dialog.search.field.setText("Sao Pau")
     settle()
     return dialog
 

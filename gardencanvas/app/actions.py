@@ -384,9 +384,9 @@ class Actions(QObject):
 
     def site(self) -> None:
         """Change where the garden lies."""
-        from gardencanvas.app.site.dialog import edit_site  # not needed to start
+        from gardencanvas.app.site_dialog import edit_site  # not needed to start
 
-        edit_site(self._session, self._window)
+        edit_site(self._session, self._window, self._window.units)
 
     def _tool(self) -> None:
         action = self.sender()

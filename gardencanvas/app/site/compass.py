@@ -6,7 +6,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from gardencanvas.app.site.look import colours_of
+from gardencanvas.app.site.look import colours
 
 _WINDS = ("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west")
 _STEP_DEG = 5.0  # of the mouse; the field takes any angle
@@ -56,7 +56,7 @@ class Compass(QWidget):
         self.turned.emit(round(-north / _STEP_DEG) * _STEP_DEG % 360.0)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        c = colours_of(self)
+        c = colours()
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         area = QRectF(self.rect())

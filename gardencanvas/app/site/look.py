@@ -1,6 +1,6 @@
 """What the parts of the site dialog share in their look."""
 
-from PySide6.QtGui import QPalette
+from PySide6.QtGui import QGuiApplication, QPalette
 from PySide6.QtWidgets import QWidget
 
 from gardencanvas.app.labels import PlainLabel
@@ -9,9 +9,9 @@ from gardencanvas.canvas.palette import Palette, palette
 WARNING = "⚠ "  # a mark beside the words: no meaning rests on colour alone
 
 
-def colours_of(widget: QWidget) -> Palette:
-    """The palette that the widget is shown in, light or dark."""
-    return palette(widget.palette().color(QPalette.ColorRole.Window).lightness() < 128)
+def colours() -> Palette:
+    """The palette that the program is shown in, light or dark."""
+    return palette(QGuiApplication.palette().color(QPalette.ColorRole.Window).lightness() < 128)
 
 
 class Caution(PlainLabel):
@@ -24,5 +24,5 @@ class Caution(PlainLabel):
     def say(self, sentence: str) -> None:
         """Show a sentence, or nothing."""
         self.setText(WARNING + sentence if sentence else "")
-        self.setStyleSheet(f"color: {colours_of(self).verdicts[3]}")
+        self.setStyleSheet(f"color: {colours().verdicts[3]}")
         self.setVisible(bool(sentence))

@@ -4,7 +4,7 @@ from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QPainter
 from PySide6.QtWidgets import QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
-from gardencanvas.app.site.look import colours_of
+from gardencanvas.app.site.look import colours
 from gardencanvas.season.coordinates import written
 from gardencanvas.season.places import Place
 
@@ -28,7 +28,7 @@ class PlaceRows(QStyledItemDelegate):
         place = index.data(PLACE)
         if not isinstance(place, Place):
             return
-        c = colours_of(option.widget)
+        c = colours()
         painter.save()
         if option.state & QStyle.StateFlag.State_Selected:
             painter.fillRect(option.rect, QColor(c.selected))

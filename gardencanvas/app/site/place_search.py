@@ -2,7 +2,15 @@
 
 from PySide6.QtCore import QEvent, QModelIndex, QObject, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QStandardItem, QStandardItemModel
-from PySide6.QtWidgets import QAbstractItemView, QLineEdit, QListView, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QFrame,
+    QLineEdit,
+    QListView,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
 
 from gardencanvas.app.labels import PlainLabel
 from gardencanvas.app.site.place_rows import PLACE, PlaceRows
@@ -14,11 +22,14 @@ _STEPS = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1, Qt.Key.Key_PageDown: _ROWS, Qt.
 
 
 class PlaceSearch(QWidget):
-    """Search as one types; ``picked`` gives the place chosen by a click, or with the arrows and Enter."""
+    """Search as one types; ``picked`` gives the place chosen by a click, or with the arrows and Enter.
+
+    The list shows five places, or with ``grows`` as many as there is height for.
+    """
 
     picked = Signal(object)  # Place
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None, *, grows: bool = False) -> None:
         super().__init__(parent)
         self.field = QLineEdit()
         self.field.setPlaceholderText(self.tr("Find a town near the garden"))
@@ -42,17 +53,30 @@ class PlaceSearch(QWidget):
         self.list.clicked.connect(self._clicked)
         self._empty = PlainLabel("", "hint")
         self._empty.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._empty.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
         self._empty.setContentsMargins(4, 6, 4, 4)
-        self._pages = QStackedWidget()
-        self._pages.addWidget(self._empty)
-        self._pages.addWidget(self.list)
+        self._lay_out(grows=grows)
+        self._fill("")
+
+    def _lay_out(self, *, grows: bool) -> None:
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(4)
+        column.setSpacing(6)
+        card = QFrame()
+        card.setProperty("role", "card")
+        inside = QVBoxLayout(card)
+        inside.setContentsMargins(4, 4, 4, 4)
+        inside.addWidget(self._empty)
+        inside.addWidget(self.list, 1)
         column.addWidget(self.field)
-        column.addWidget(self._pages)
-        self._pages.setFixedHeight(_ROWS * PlaceRows.height_of(self.list) + 4)
-        self._fill("")
+        column.addWidget(card, 1)
+        low = _ROWS * PlaceRows.height_of(self.list) + 10
+        card.setMinimumHeight(low)
+        if not grows:
+            card.setMaximumHeight(low)
+        # Its own hint is higher than five rows, and would come and go with what is found.
+        self.list.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Ignored)
+        self.list.setStyleSheet("QListView { background: transparent; }")
 
     def sizeHint(self) -> QSize:
         return QSize(320, super().sizeHint().height())
@@ -96,7 +120,8 @@ class PlaceSearch(QWidget):
             self.list.setCurrentIndex(self._model.index(0, 0))
             self.list.scrollToTop()
         self._empty.setText(self._hint(text))
-        self._pages.setCurrentIndex(bool(found))
+        self._empty.setVisible(not found)
+        self.list.setVisible(bool(found))
 
     def _hint(self, text: str) -> str:
         if text.strip():
