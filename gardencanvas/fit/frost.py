@@ -11,7 +11,8 @@ from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import FROST_CLASHES, FROST_STRAINS, RIPENS_CLASHES, RIPENS_STRAINS
 from gardencanvas.garden.site import DayOfYear, Site
 from gardencanvas.season.course import Growing, Weeks
-from gardencanvas.season.killing import NEVER, endures_c
+from gardencanvas.season.dayofyear import YEAR, day_of_index
+from gardencanvas.season.killing import endures_c, frost_free
 from gardencanvas.season.windows import Window, windows
 
 # Beyond these days the odds cannot reach a threshold, and years need not be simulated: frost dates vary by
@@ -29,10 +30,11 @@ def odds_of(
     if crop.life == "perennial":
         return None
     if ripe:
-        if endures_c(crop) >= NEVER or site.frost.last is None or site.frost.first is None:
+        free = frost_free(site, endures_c(crop))
+        if free.length >= YEAR:
             return None
-        spring = _days_between(site.frost.last, in_bed)
-        autumn = -_days_between(site.frost.first, ripe_on)
+        spring = _days_between(day_of_index(free.begin), in_bed)
+        autumn = -_days_between(day_of_index(free.begin + free.length), ripe_on)
         if spring > SPRING_D and autumn > AUTUMN_D:
             return None
     (window,) = windows(site, [growing], weeks)
