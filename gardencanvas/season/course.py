@@ -68,3 +68,9 @@ class Course:
     out: Days  # last day in the bed
     frosted: NDArray[np.bool_]  # killed by frost before its first harvest
     ripe: NDArray[np.bool_]  # reaches its first harvest while it stands; if not, both harvest dates are `out`
+    # What an average year holds, whether or not it lives to see it; NaT where frost never kills it.
+    exposed: Days  # first day in the bed on which frost can touch it: it shows, or its cover comes off
+    last_frost: Days  # typical last killing frost of the winter before
+    killing_frost: Days  # typical first killing frost that follows
+    ready: Days  # first harvest, if neither frost nor the grower ends it before
+    warm_enough: NDArray[np.bool_]  # it gets ready at all, in the longest time of its kind

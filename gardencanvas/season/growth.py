@@ -5,10 +5,10 @@ from collections.abc import Sequence
 import numpy as np
 
 from gardencanvas.garden.site import Site
-from gardencanvas.season.batch import batch
-from gardencanvas.season.course import Course, Growing, Weeks
-from gardencanvas.season.dayofyear import dates
-from gardencanvas.season.ripening import grid, ripening
+from gardencanvas.season.batch import FAR, batch
+from gardencanvas.season.course import Course, Days, Growing, Weeks
+from gardencanvas.season.dayofyear import Ints, dates
+from gardencanvas.season.ripening import Ripening, grid, ripening
 from gardencanvas.season.sizes import sizes
 from gardencanvas.season.span import span
 
@@ -60,4 +60,15 @@ def follow(site: Site, plantings: Sequence[Growing], weeks: Weeks) -> Course:
         out=out,
         frosted=when.frosted,
         ripe=when.ripe,
+        exposed=dates(when.frosts.exposed),
+        last_frost=_frost(when, when.frosts.last),
+        killing_frost=_frost(when, when.frosts.killed),
+        ready=dates(when.ready),
+        warm_enough=when.met,
     )
+
+
+def _frost(when: Ripening, day: Ints) -> Days:
+    """Dates of frosts, NaT where none kills."""
+    never = when.frosts.killed >= FAR
+    return np.where(never, np.datetime64("NaT"), dates(np.where(never, 0, day)))

@@ -15,6 +15,16 @@ from gardencanvas.season.warmth import mean_curve
 Bools = NDArray[np.bool_]
 
 
+class Frosts(NamedTuple):
+    """Typical killing frosts of plantings, climate days, shape (n,) each."""
+
+    shows: Ints  # from this day on frost can touch it
+    exposed: Ints  # from this day on the frosts below can: when it shows, or its cover comes off
+    last: Ints  # the last frost of the season before it is safe; -FAR where frost never kills
+    killed: Ints  # the first that comes after; FAR where none does
+    early: Bools  # stands open to killing frost in spring
+
+
 class Ripening(NamedTuple):
     """Climate days, shape (n,) each."""
 
@@ -23,6 +33,9 @@ class Ripening(NamedTuple):
     out: Ints
     frosted: Bools
     ripe: Bools
+    ready: Ints  # first harvest if nothing cuts its life short
+    met: Bools  # there is warmth enough for that
+    frosts: Frosts
 
 
 @lru_cache(maxsize=256)
@@ -37,8 +50,8 @@ def coldest(site: Site) -> int:
     return int(np.argmin(mean_curve(site.climate)))
 
 
-def frosts(plants: Batch) -> tuple[Ints, Bools]:
-    """The climate day on which frost kills, and whether a planting stands open to killing frost in spring."""
+def frosts(plants: Batch) -> Frosts:
+    """When frost can touch plantings, and when it kills them."""
     t = plants.traits
     shows, _ = reach(plants, plants.tau, t.shows_d * plants.rate, t.longest_d.astype(np.int64))
     early, killed = _next(plants.free, shows)
@@ -46,7 +59,11 @@ def frosts(plants: Batch) -> tuple[Ints, Bools]:
     bare = np.maximum(shows, plants.until + 1)
     bare_early, bare_killed = _next(plants.open, bare)
     early |= bare_early & (plants.until < FAR)
-    return np.where(killed <= plants.until, killed, bare_killed), early
+    under = killed <= plants.until
+    killed = np.where(under, killed, bare_killed)
+    length = np.where(under, plants.free.length, plants.open.length)
+    last = np.where(killed < FAR, killed - length, -FAR)
+    return Frosts(shows, np.where(under, shows, bare), last, killed, early)
 
 
 def _next(safe: Safe, since: Ints) -> tuple[Bools, Ints]:
@@ -83,7 +100,8 @@ def ripening(site: Site, plants: Batch, weeks: Weeks) -> Ripening:
     picking: Ints = np.rint(t.picking_d).astype(np.int64)
     warm_last, _ = reach(plants, first, t.picking_d * plants.rate, 2 * picking)
     last = np.where(t.picking_thermal > 0.0, warm_last, first + picking)
-    killed, early = frosts(plants)
+    cold = frosts(plants)
+    killed = cold.killed
     stands = np.where(plants.perennial, np.maximum(int(taus[-1]) + 3, plants.tau), last)
     out = np.minimum(np.minimum(np.where(ripe | plants.perennial, stands, first), killed), plants.end)
     picked = ripe & (first <= out) & (first < killed)
@@ -91,6 +109,9 @@ def ripening(site: Site, plants: Batch, weeks: Weeks) -> Ripening:
         first=np.where(picked, first, out),
         last=np.where(picked, np.minimum(last, out), out),
         out=out,
-        frosted=early | (killed <= first),
+        frosted=cold.early | (killed <= first),
         ripe=picked,
+        ready=first,
+        met=ripe,
+        frosts=cold,
     )

@@ -11,8 +11,8 @@ from gardencanvas.garden.site import Site
 from gardencanvas.season.batch import FAR, Batch, batch
 from gardencanvas.season.course import Growing, Weeks
 from gardencanvas.season.dayofyear import YEAR, dates
-from gardencanvas.season.frost import YEAR_TO_YEAR_D
-from gardencanvas.season.ripening import begins, frosts
+from gardencanvas.season.frost import YEAR_TO_YEAR_D, risk_after
+from gardencanvas.season.ripening import Frosts, begins, frosts
 from gardencanvas.season.weather import COUNT, LENGTH, SEED, simulated_warmth
 
 Floats = NDArray[np.float64]
@@ -45,14 +45,17 @@ def _reach(cumulative: Floats, since: Ints, need: float) -> Ints:
     return np.asarray(np.maximum((cumulative < goal[:, None]).sum(axis=1), since))
 
 
-def _simulate(site: Site, plants: Batch, index: int, since: int, killed: int) -> Window:
+def _simulate(site: Site, plants: Batch, index: int, since: int, cold: Frosts) -> Window:
     """One planting over all simulated years.
 
     Parameters
     ----------
-    since, killed
-        Climate days: from which its days to harvest count, and of typical killing frost (FAR for none).
+    since
+        The climate day from which its days to harvest count.
+    cold
+        The typical frosts of all plantings.
     """
+    killed = int(cold.killed[index])
     t, rate = plants.traits, float(plants.rate[index])
     year = since - since % YEAR
     uncovered = int(plants.until[index])
@@ -71,13 +74,11 @@ def _simulate(site: Site, plants: Batch, index: int, since: int, killed: int) ->
     out = np.full(COUNT, int(plants.end[index]) - year)
     frosted = 0.0
     if killed < FAR:
-        shift = np.random.default_rng(SEED + 2).standard_normal((2, COUNT)) * YEAR_TO_YEAR_D
+        shift = np.random.default_rng(SEED + 2).standard_normal(COUNT) * YEAR_TO_YEAR_D
         shows = _reach(cumulative, begin, float(t.shows_d[index]) * rate)
-        open_now = uncovered < killed
-        safe = int((plants.open if open_now else plants.free).length[index])
-        stands_open = np.maximum(shows, uncovered + 1 - year) if open_now else shows
-        autumn = np.maximum(np.rint(killed - year + shift[0]).astype(np.int64), shows)
-        frosted = float((killed - year - safe + shift[1] > stands_open).mean())
+        exposed = np.maximum(shows, uncovered + 1 - year) if uncovered < killed else shows
+        frosted = _frosted(exposed, int(cold.last[index]) - year)
+        autumn = np.maximum(np.rint(killed - year + shift).astype(np.int64), shows)
         ripe &= first < autumn
         out = np.minimum(out, autumn)
     ripe &= first <= out
@@ -89,6 +90,13 @@ def _simulate(site: Site, plants: Batch, index: int, since: int, killed: int) ->
         float(ripe.mean()),
         frosted,
     )
+
+
+def _frosted(exposed: Ints, last_frost: int) -> float:
+    """Chance that the last frost, which varies from year to year, comes after the days plants are exposed."""
+    days, years = np.unique(exposed, return_counts=True)
+    risks = [risk_after(day, last_frost) for day in days.tolist()]
+    return float(np.dot(risks, years) / len(exposed))
 
 
 def _joined(under: Floats, bare: Floats, at: int) -> Floats:
@@ -115,8 +123,5 @@ def windows(site: Site, plantings: Sequence[Growing], weeks: Weeks) -> tuple[Win
         As for ``follow``: says which year of a perennial is meant.
     """
     plants = batch(site, plantings)
-    since, (killed, _) = begins(site, plants, weeks), frosts(plants)
-    return tuple(
-        _simulate(site, plants, index, int(since[index]), int(killed[index]))
-        for index in range(len(plantings))
-    )
+    since, cold = begins(site, plants, weeks), frosts(plants)
+    return tuple(_simulate(site, plants, index, int(since[index]), cold) for index in range(len(plantings)))

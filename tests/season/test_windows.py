@@ -86,6 +86,44 @@ def test_odds_of_frost_fall_through_spring():
     assert odds[-1] < 0.05
 
 
+def test_a_plant_out_on_the_typical_last_frost_runs_even_odds():
+    """By definition of that date; a week later Φ(−7/16), two weeks Φ(−14/16) from tables of the normal."""
+    days = [date(2026, 5, 10), date(2026, 5, 17), date(2026, 5, 24)]
+    odds = [w.frost_after for w in windows(SITE, [planted(TOMATO, on) for on in days], TWO_YEARS)]
+    assert odds == pytest.approx([0.5, 0.3309, 0.1908], abs=0.0005)
+
+
+springs = st.dates(date(2026, 1, 20), date(2026, 9, 1))  # from the coldest day to before the first frost
+
+
+@given(annuals, springs, st.integers(1, 60))
+@settings(max_examples=15)
+def test_a_later_start_in_one_year_never_runs_more_risk_of_spring_frost(crop, on, days):
+    late = min(later(on, days), date(2026, 9, 1))
+    first, second = windows(SITE, [planted(crop, on), planted(crop, late)], TWO_YEARS)
+    assert second.frost_after <= first.frost_after + 1e-12
+    assert second.ripens <= first.ripens + 1e-12
+
+
+def test_the_course_names_the_frosts_that_matter():
+    """Last frost 10 May, first 12 October: those of a tender crop, whenever in between it is planted."""
+    course = follow(SITE, [planted(TOMATO, date(2026, 5, 25)), planted(GARLIC, date(2026, 4, 1))], TWO_YEARS)
+    assert course.last_frost[0] == np.datetime64("2026-05-10")
+    assert course.killing_frost[0] == np.datetime64("2026-10-12")
+    assert course.exposed[0] == np.datetime64("2026-05-25")
+    assert np.isnat(course.killing_frost[1])
+    assert np.isnat(course.last_frost[1])
+
+
+def test_frost_and_the_growers_end_do_not_change_when_a_crop_would_be_ready():
+    late, ended = planted(TOMATO, date(2026, 8, 10)), planted(TOMATO, date(2026, 5, 25), end=date(2026, 6, 1))
+    free = planted(TOMATO, date(2026, 5, 25))
+    course = follow(SITE, [late, ended, free], TWO_YEARS)
+    assert not course.ripe[:2].any()
+    assert course.ready[0] > course.killing_frost[0]
+    assert course.ready[1] == course.ready[2] == course.harvest_first[2]
+
+
 def test_a_cover_that_comes_off_lies_between():
     on = date(2026, 5, 4)
     always, spring, never = windows(
