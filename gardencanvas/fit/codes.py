@@ -73,14 +73,23 @@ in turns (shares)
 Kind frost:
 
 frost to come (strains, clashes; one planting)
-    Killing frost often still comes after the plants show. ``risk_after``: share of simulated years in which
-    it does; ``in_bed``; ``stations``.
+    Killing frost often still comes after the plants stand open to it. ``risk_after``: share of simulated
+    years in which it does; ``exposed``: the day they show, or their cover comes off; ``last_frost``: the
+    typical last frost that kills them; ``in_bed``; ``stations``.
+killed in winter (strains, clashes; one planting)
+    It must stand through the winter to be harvested, and frost seldom spares it. Numbers as for seldom ripe;
+    ``hardier_c``: °C down to which the hardiest kinds live, where those come through: it only strains.
 
 Kind timing, of one planting:
 
 seldom ripe (strains, clashes)
-    In too few years it ripens before frost or winter ends it. ``ripens``: share of simulated years that bring
-    a harvest; ``in_bed``; ``stations``.
+    In too few years it ripens before frost ends it. ``ripens``: share of simulated years that bring a
+    harvest; ``ready``: its first harvest in an average year without frost, where there is warmth enough;
+    ``killing_frost``: the typical frost that ends it, where one does; ``in_bed``; ``stations``.
+too early (strains)
+    It lies or stands in ground too cold for it. ``least_c``: °C which its seed needs to germinate, or it to
+    grow; ``warm_from``: the day from which an average year offers that; ``days``: until then; ``kind``: how
+    it was started; ``in_bed``; ``stations``.
 
 Kind support (one planting each):
 
@@ -134,7 +143,9 @@ class Code(StrEnum):
     TOO_LATE = "too late"
     IN_TURNS = "in turns"
     FROST_TO_COME = "frost to come"
+    KILLED_IN_WINTER = "killed in winter"
     SELDOM_RIPE = "seldom ripe"
+    TOO_EARLY = "too early"
     NO_SUPPORT = "no support"
     SUPPORT_FULL = "support full"
     STANDS_ALONE = "stands alone"

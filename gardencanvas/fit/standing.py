@@ -7,7 +7,7 @@ from typing import NamedTuple
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Crop
 from gardencanvas.fit.aids import growing_of
-from gardencanvas.fit.frost import odds_of
+from gardencanvas.fit.outlook import Outlook, outlook_of
 from gardencanvas.fit.same import same_items
 from gardencanvas.fit.stands import Stand, grid, stand_of
 from gardencanvas.garden.garden import Layout
@@ -15,7 +15,6 @@ from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.garden.site import Site
 from gardencanvas.season.course import Course, Growing
 from gardencanvas.season.growth import follow
-from gardencanvas.season.windows import Window
 
 COURSES_KEPT = 5000
 
@@ -41,9 +40,7 @@ class Standing:
         self._weeks = grid(layout.season)
         self._kept: dict[str, _Kept] = {}
         self._aids: tuple[object, ...] = ()
-        self._courses: dict[
-            _Key, tuple[Growing, Course, int, Window | None]
-        ] = {}  # the crop is held, and so its identity
+        self._courses: dict[_Key, tuple[Course, int, Outlook]] = {}  # the crop is held, and so its identity
 
     def serves(self, site: Site, layout: Layout) -> bool:
         """Whether these stands may be kept for a layout as it is now."""
@@ -85,7 +82,7 @@ class Standing:
             planting.id: _Kept(
                 growing,
                 tuple(
-                    stand_of(planting, number, each.crop, *self._courses[_key(each)][1:], self._season)
+                    stand_of(planting, number, each.crop, *self._courses[_key(each)], self._season)
                     for number, each in enumerate(growing)
                 ),
             )
@@ -100,10 +97,8 @@ class Standing:
         if new:
             course = follow(self._site, list(new.values()), self._weeks)
             for row, (key, growing) in enumerate(new.items()):
-                first = course.harvest_first[row].astype(object)
-                came = course.in_bed[row].astype(object)
-                odds = odds_of(self._site, growing, self._weeks, came, first, ripe=bool(course.ripe[row]))
-                self._courses[key] = (growing, course, row, odds)
+                outlook = outlook_of(self._site, growing, course, row, self._season)
+                self._courses[key] = (course, row, outlook)
 
 
 _Key = tuple[int, Start, date | None, bool, bool, date | None]

@@ -14,13 +14,13 @@ from numpy.typing import NDArray
 from gardencanvas.crops.model import Crop, Harvest
 from gardencanvas.fit.ground import Ground, ground_of
 from gardencanvas.fit.near import box
+from gardencanvas.fit.outlook import Outlook
 from gardencanvas.fit.own import Spare, spare_of
 from gardencanvas.fit.rooting import Room, room_of
 from gardencanvas.fit.spots import Spots, spots_of
 from gardencanvas.fit.thresholds import ADJOIN_M, RISE_M, SHADE_REACH
 from gardencanvas.garden.planting import Planting
 from gardencanvas.season.course import Course, Weeks
-from gardencanvas.season.windows import Window
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
@@ -66,7 +66,7 @@ class Stand:
     roots: Floats
     extinction: float
     ground: Ground
-    odds: Window | None = None  # what simulated years bring it; None where weather cannot matter
+    outlook: Outlook  # what weather holds for it
 
     @cached_property
     def xy(self) -> Floats:
@@ -153,7 +153,7 @@ def stand_of(
     crop: Crop,
     course: Course,
     row: int,
-    odds: Window | None,
+    outlook: Outlook,
     season: tuple[date, date],
 ) -> Stand:
     """The stand of one variety from its row of the course.
@@ -183,7 +183,7 @@ def stand_of(
         roots=course.root_m[row],
         extinction=extinction,
         ground=ground,
-        odds=odds,
+        outlook=outlook,
     )
 
 

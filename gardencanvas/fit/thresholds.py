@@ -67,10 +67,13 @@ SHUT_IN_D = 7
 
 SOURCE = "common-practice"
 
-# weather, shares of simulated years
-FROST_STRAINS = (
-    0.4  # planting on the typical last frost itself runs a risk of a half; common practice waits a week
-)
+# weather, shares of simulated years: half of them have frost after the typical last one, by definition, and
+# common practice waits a week or more, which leaves a third
+FROST_STRAINS = 0.4
 FROST_CLASHES = 0.75
 RIPENS_STRAINS = 0.8  # eight years in ten
 RIPENS_CLASHES = 0.5
+# days in ground colder than it germinates or grows in: seed of tender crops rots, hardy seed lies well
+COLD_GROUND_D = 7
+COLD_GROUND_HARDY_D = 28
+DORMANT_D = 120  # so long before spring it is meant to lie through the winter

@@ -36,9 +36,9 @@ def spread_c(days: int) -> float:
     return sqrt(DAY_TO_DAY_C**2 / n * inflated + YEARLY_C**2)
 
 
-def departure_c(days: int) -> float:
-    """How much colder some days are, as a mean, than in nine of ten years, °C, to a tenth."""
-    return round(ONE_IN_TEN * spread_c(days), 1)
+def departure_c(days: int, deviations: float = ONE_IN_TEN) -> float:
+    """How far some days depart, as a mean, from their normals, °C to a tenth: in one year of ten, farther."""
+    return round(deviations * spread_c(days), 1)
 
 
 class Departing(NamedTuple):

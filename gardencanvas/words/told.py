@@ -6,7 +6,7 @@ from datetime import date
 from typing import Any
 
 from gardencanvas.fit.report import Finding
-from gardencanvas.words.plain import Measure, day
+from gardencanvas.words.plain import Measure, day, day_year
 
 
 @dataclass(frozen=True)
@@ -40,6 +40,17 @@ class Told:
         """One of its dates."""
         value = self._value(key)
         return day(value) if isinstance(value, date) else str(value)
+
+    def date(self, key: str) -> str:
+        """One of its dates, with the year where that is not the year in which the finding begins."""
+        value = self._value(key)
+        if isinstance(value, date) and value.year != self.finding.first.year:
+            return day_year(value)
+        return self.day(key)
+
+    def has(self, key: str) -> bool:
+        """Whether it has such a number."""
+        return key in self.finding.numbers
 
     def text(self, key: str) -> str:
         """One of its words."""

@@ -136,7 +136,7 @@ def test_a_plant_does_no_worse_the_farther_its_neighbour_stands(one, two, direct
     for d in np.arange(0.02, 3.0, 0.07):
         report = judged(
             spot("one", one, [(0.0, 0.0)], date(2027, 5, 20)),
-            spot("two", two, [(d * east, d * south)], date(2027, 5, 1)),
+            spot("two", two, [(d * east, d * south)], date(2027, 5, 12)),
         )
         worst.append(report.worst)
         light.append(report.plantings["one"].light)
