@@ -20,6 +20,7 @@ from gardencanvas.fit.thresholds import (
     RIPENS_CLASHES,
     RIPENS_STRAINS,
     SOURCE,
+    SUMMER_D,
 )
 from gardencanvas.season.dayofyear import YEAR
 from gardencanvas.season.killing import frost_free
@@ -100,13 +101,13 @@ def _seldom_ripe(stand: Stand, outlook: Outlook) -> Judged | None:
 
 
 def _must_winter(outlook: Outlook, crop: Crop) -> bool:
-    """Whether it has to stand through the killing frosts to be ready; tender crops are just late."""
+    """Whether it was started to stand through the killing frosts; what had a summer before them is late."""
     last, killing = outlook.last_frost, outlook.killing_frost
     if last is None or killing is None or not outlook.warm_enough:
         return False
-    tender = crop.frost is not None and crop.frost.value == "tender"
-    frosts_end = last + timedelta(days=365)
-    return not tender and outlook.ready > max(frosts_end, killing)
+    if (crop.frost is not None and crop.frost.value == "tender") or outlook.ready < killing:
+        return False
+    return outlook.in_bed > killing - timedelta(days=SUMMER_D) and outlook.ready > last + timedelta(days=YEAR)
 
 
 def _hardier_c(outlook: Outlook) -> float | None:

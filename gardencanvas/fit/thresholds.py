@@ -76,4 +76,5 @@ RIPENS_CLASHES = 0.5
 # days in ground colder than it germinates or grows in: seed of tender crops rots, hardy seed lies well
 COLD_GROUND_D = 7
 COLD_GROUND_HARDY_D = 28
+SUMMER_D = 120  # in the bed before killing frost: it was not started to stand over winter
 DORMANT_D = 120  # so long before spring it is meant to lie through the winter

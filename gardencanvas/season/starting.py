@@ -51,7 +51,9 @@ def start_window(
     days = [_YEAR + timedelta(days=d) for d in range(YEAR)]
     plantings = [Growing(crop, Start(kind=kind, on=on), None, supported, warmed) for on in days]
     plants = batch(site, plantings)
-    when = ripening(site, plants, Weeks(_YEAR, 157))
+    # A tender perennial lives but one summer where there is frost: it must ripen in its first year.
+    tender = crop.frost is not None and crop.frost.value == "tender"
+    when = ripening(site, plants, Weeks(_YEAR, 53 if tender else 157))
     good = _warm(site, crop, kind, plants.needs[0].warmer_c) & when.ripe & ~when.frosted
     over_winter = kind == "set" and crop.frost is not None and crop.frost.value == "very hardy"
     if not over_winter and crop.life != "perennial" and site.frost.first is not None:

@@ -1,7 +1,8 @@
 """The start a crop usually has, as a first suggestion when it is put on the plan.
 
 Spring dates reckoned from the last frost are common practice of seed packets and extension calendars: hardy
-kinds four to six weeks before it, half-hardy kinds about two weeks before, tender kinds a week or more after.
+kinds four to six weeks before it, half-hardy kinds about two weeks before, tender kinds a week or more after;
+none in the week after its own typical last killing frost.
 """
 
 from datetime import date, timedelta
@@ -15,6 +16,7 @@ from gardencanvas.season.starting import StartWindow, start_window
 # Days from the last frost to the day in the bed. Common practice, see above.
 _AFTER_LAST_FROST_D = {"very hardy": -42, "hardy": -35, "half-hardy": -14, "tender": 7}
 _UNKNOWN_D = 0
+_WAIT_D = 7  # from the first possible day: on that day, half the years still bring a killing frost
 _NO_FROST_D = 60  # where frost never comes: two months into the year, as its spring begins
 
 
@@ -62,12 +64,17 @@ def _window(site: Site, crop: _Same) -> StartWindow:
 
 
 def _possible(window: StartWindow, on: date, first: date) -> date:
-    """The day, or the window's first one where the day lies outside it."""
+    """The day, where it lies well within the window; else the first day of the window, after some wait."""
     if window.first is None or window.last is None:
         return on
     opens, closes = _within(window.first, first), _within(window.last, first)
     inside = opens <= on <= closes if opens <= closes else on >= opens or on <= closes
-    return on if inside else opens
+    waited = opens + timedelta(days=_WAIT_D)
+    if opens <= closes:
+        waited = min(waited, closes)
+    if inside and not opens <= on < waited:
+        return on
+    return min(waited, first + timedelta(days=364))
 
 
 def _within(day: DayOfYear, first: date) -> date:

@@ -15,6 +15,7 @@ from gardencanvas.fit import check
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.garden.ground import Cover
 from gardencanvas.garden.site import Climate, DayOfYear, Frost
+from gardencanvas.season.starting import start_window
 from gardencanvas.season.usual_start import usual_start
 from tests.fit.makers import WIDE, judged, rows
 from tests.garden.makers import garden, site
@@ -115,7 +116,7 @@ def test_a_warm_crop_begun_in_august_does_not_ripen(crop, kind):
 
 @pytest.mark.parametrize("crop", ["winter-squash", "melon", "sweetcorn", "aubergine"])
 def test_what_needs_a_long_summer_fails_in_a_short_one(crop):
-    """Even started as early as frost allows: of these growers that far north say so, or use glass."""
+    """Even started as early as frost allows: so far north these are grown under glass."""
     start = usual_start(SHORT, catalogue().crop(crop), 2027)
     found, fit = _found(crop, start.on, start.kind, site=SHORT)
     assert found["seldom ripe"].numbers["ripens"] < 0.5
@@ -203,3 +204,21 @@ def test_a_later_start_in_summer_never_ripens_more_often(crop, on, days):
         found, _ = _found(crop, day, "raised")
         ripens.append(found["seldom ripe"].numbers["ripens"] if "seldom ripe" in found else 1.0)
     assert ripens[1] <= ripens[0] or ripens[1] == 1.0 > ripens[0] >= 0.8
+
+
+@pytest.mark.parametrize("crop_id", [c.id for c in catalogue().crops[::3]])
+def test_the_start_a_crop_is_given_first_is_neither_frosted_nor_cold(crop_id):
+    """Where it can be grown: a tool must not offer what it then finds fault with."""
+    crop = catalogue().resolve(crop_id)
+    start = usual_start(site(), crop, 2027)
+    window = start_window(site(), crop, start.kind)
+    if window.first is None and not window.always:
+        pytest.skip("it does not grow there")
+    found, _ = _found(crop_id, start.on, start.kind)
+    assert not {"frost to come", "too early", "killed in winter"} & set(found)
+
+
+def test_a_tender_perennial_is_planted_in_spring():
+    """Dahlias are set when frosts are nearly over, never in autumn, where frost kills them."""
+    start = usual_start(site(), catalogue().crop("dahlia"), 2027)
+    assert date(2027, 4, 15) <= start.on <= date(2027, 5, 31)
