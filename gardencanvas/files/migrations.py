@@ -11,8 +11,14 @@ from gardencanvas.garden.garden import FORMAT
 
 Document = dict[str, Any]
 
+
+def _kept_as_it_is(document: Document) -> Document:
+    """Format 2 only adds fields that may be left out."""
+    return document
+
+
 # STEPS[n] turns format n into format n + 1.
-STEPS: dict[int, Callable[[Document], Document]] = {}
+STEPS: dict[int, Callable[[Document], Document]] = {1: _kept_as_it_is}
 
 
 def migrated(document: Document, number: int) -> Document:

@@ -14,7 +14,7 @@ from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.site import Site
 from gardencanvas.garden.value import MAX_LAYOUT_STATIONS, Id, Name, Note, Value
 
-FORMAT = 1
+FORMAT = 2
 
 Item = Bed | Path | Support | Cover | Planting | Fixture
 

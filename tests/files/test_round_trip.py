@@ -1,6 +1,7 @@
 """What is saved is what is opened; a failed save leaves the old file."""
 
 import errno
+import json
 import os
 from pathlib import Path
 
@@ -10,6 +11,7 @@ from hypothesis import strategies as st
 
 from gardencanvas.files import CannotWrite, garden_from_bytes, garden_to_bytes, open_garden, save_garden
 from gardencanvas.garden import edits
+from gardencanvas.garden.garden import FORMAT
 from gardencanvas.garden.pattern import Drift, Spots
 from tests.garden.makers import garden, row
 
@@ -39,7 +41,7 @@ def test_the_file_is_text_that_compares_by_line():
     old, new = garden_to_bytes(before).decode().splitlines(), garden_to_bytes(after).decode().splitlines()
     assert len(old) == len(new)
     assert sum(a != b for a, b in zip(old, new, strict=True)) == 1
-    assert old[1].strip().startswith('"format": 1')
+    assert old[1].strip().startswith('"format": 2')
 
 
 def test_saving_twice_gives_the_same_bytes():
@@ -93,3 +95,18 @@ def test_a_link_stays_a_link(tmp_path):
 def test_a_folder_that_is_not_there_is_told():
     with pytest.raises(CannotWrite, match="No such file"):
         save_garden(garden(), "/nowhere/at/all/g.gardencanvas")
+
+
+@pytest.mark.parametrize("number", range(1, FORMAT))
+def test_a_stored_sample_of_every_older_format_opens_with_all_it_held(number):
+    sample = Path(__file__).parent / "samples" / f"format-{number}.gardencanvas"
+    before, garden = json.loads(sample.read_text("utf-8")), open_garden(sample)
+    assert before["format"] == number
+    assert garden.format == FORMAT
+    after = json.loads(garden_to_bytes(garden))
+    assert [x["name"] for x in after["layouts"]] == [x["name"] for x in before["layouts"]]
+    for new, old in zip(after["layouts"], before["layouts"], strict=True):
+        assert [p["id"] for p in new["plantings"]] == [p["id"] for p in old["plantings"]]
+        for one, other in zip(new["plantings"], old["plantings"], strict=True):
+            assert one["crop"] == other["crop"]
+            assert one["start"] == other["start"]
