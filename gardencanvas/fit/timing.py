@@ -1,6 +1,6 @@
 """Timing: whether a catch crop is out before its neighbour closes over it."""
 
-from datetime import timedelta
+from datetime import date, timedelta
 
 import numpy as np
 from numpy.typing import NDArray
@@ -12,6 +12,7 @@ from gardencanvas.fit.needs import light_good, light_least
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import CATCH_TIME, CHOKED, CLOSED, LATE_SHARE, TURNS
+from gardencanvas.season.departing import departure_c
 
 Ints = NDArray[np.int64]
 Bools = NDArray[np.bool_]
@@ -53,10 +54,26 @@ def timing(meeting: Meeting, catch: Stand) -> Judged | None:
             "closes": closing,
             "harvest_last": catch.times.harvest_last,
             "stations": int((marks == marks.max()).sum()),
+            **_in_other_years(catch, main, closing),
         },
         worst=worst,
     )  # fmt: skip
     return Judged(finding, marks[named])
+
+
+def _in_other_years(catch: Stand, main: Stand, closing: date) -> dict[str, int]:
+    """Days to spare in a cold and in a warm year, one in ten each, in which both grow.
+
+    The neighbour closes over when it has gathered as much warmth as until it closes in an average year. No
+    number where it then never closes.
+    """
+    departure = departure_c(catch.own_days)
+    found = {}
+    for name, by in (("days_cold", -departure), ("days_warm", departure)):
+        closes = main.outlook.year(by).as_grown(closing)
+        if closes < date.max:
+            found[name] = (closes - catch.outlook.year(by).harvest_last).days
+    return found
 
 
 def is_catch(catch: Stand, main: Stand) -> bool:
