@@ -84,7 +84,7 @@ def run_window(argv: Sequence[str]) -> int:
         "site asked", default=False
     ):  # the first time with a garden of one's own
         settings.keep("site asked", True)
-        QTimer.singleShot(0, window.actions_.site)
+        QTimer.singleShot(0, window.actions_.all["site"].trigger)
     return app.exec()
 
 

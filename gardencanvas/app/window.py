@@ -7,14 +7,16 @@ from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QApplication, QFrame, QMainWindow, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from gardencanvas.app import settings, theme
-from gardencanvas.app.actions import Actions
 from gardencanvas.app.filing import Filing
 from gardencanvas.app.findings_panel import FindingsPanel
 from gardencanvas.app.inspector.panel import Inspector
+from gardencanvas.app.late_tab import LateTab
+from gardencanvas.app.menus import Menus
 from gardencanvas.app.outline import Outline
 from gardencanvas.app.ribbon.panel import SeasonPanel
 from gardencanvas.app.seed_tin import SeedTin
 from gardencanvas.app.session import Session
+from gardencanvas.app.tabs import tabs
 from gardencanvas.app.tool_row import ToolRow
 from gardencanvas.canvas.view import PlanView
 from gardencanvas.files import SUFFIX
@@ -37,7 +39,7 @@ class MainWindow(QMainWindow):
         self._said.timeout.connect(self._quiet)
         self.session = session
         self._build(session)
-        self.actions_ = Actions(self)
+        self.actions_ = Menus(self)
         self._restore()
         self.apply_look()
 
@@ -61,12 +63,16 @@ class MainWindow(QMainWindow):
         self.bottom.addTab(self.season, self.tr("Season"))
         self.bottom.setCornerWidget(self.season.controls, Qt.Corner.TopRightCorner)
         self.bottom.addTab(self.findings, self.tr("Findings"))
-        for tabs, name in (
+        self.late: dict[str, LateTab] = {}
+        for tab in tabs(self):
+            self.late[tab.name] = LateTab(tab.build)
+            (self.left if tab.side == "left" else self.bottom).addTab(self.late[tab.name], tab.title)
+        for group, name in (
             (self.left, self.tr("Crops and outline")),
             (self.bottom, self.tr("Season and findings")),
         ):
-            tabs.setDocumentMode(True)
-            tabs.setAccessibleName(name)
+            group.setDocumentMode(True)
+            group.setAccessibleName(name)
         self.across = QSplitter(Qt.Orientation.Horizontal)
         self.down = QSplitter(Qt.Orientation.Vertical)
         plan = QWidget()
@@ -125,6 +131,16 @@ class MainWindow(QMainWindow):
     def _bring_into_view(self, _place: object) -> None:
         self.view.zoom_to(self.session.selection)
 
+    def show_tab(self, name: str) -> QWidget:
+        """Bring a late tab to the front, its frame with it, and give its panel."""
+        late = self.late[name]
+        group = self.left if self.left.indexOf(late) >= 0 else self.bottom
+        frame = group.parentWidget()
+        if frame is not None:
+            frame.show()
+        group.setCurrentWidget(late)
+        return late.panel
+
     # words
 
     def say(self, sentence: str) -> None:
@@ -155,6 +171,8 @@ class MainWindow(QMainWindow):
             self.ribbon.set_colours(colours)
             self.inspector.set_look(Measure(self.units), colours)
             self.tin.set_look(Measure(self.units), colours)
+            for late in self.late.values():
+                late.set_look(Measure(self.units), colours)
 
     def _restore(self) -> None:
         for key, restore in (

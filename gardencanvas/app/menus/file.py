@@ -1,0 +1,85 @@
+"""The File menu."""
+
+from pathlib import Path
+
+from PySide6.QtCore import QObject
+from PySide6.QtGui import QAction, QKeySequence
+
+from gardencanvas.app import filing, settings
+from gardencanvas.app.menus.bar import Menus
+from gardencanvas.app.session import Session
+from gardencanvas.words.plain import Measure
+
+_KEY = QKeySequence.StandardKey
+
+
+class FileMenu(QObject):
+    """Gardens as files, and what is written from them."""
+
+    def __init__(self, menus: Menus) -> None:
+        super().__init__(menus)
+        self._menus, self._window = menus, menus.window
+        menu = menus.menu(self.tr("&File"))
+        menus.add(menu, "new", self.tr("&New garden"), self._new, _KEY.New)
+        menus.add(menu, "open", self.tr("&Open…"), self._open, _KEY.Open)
+        self._recent = menu.addMenu(self.tr("Open &recent"))
+        self._recent.setToolTipsVisible(True)
+        self._recent.aboutToShow.connect(self._fill_recent)
+        menus.add(menu, "demo", self.tr("Open the &demo garden"), self._open_demo)
+        menu.addSeparator()
+        menus.add(menu, "save", self.tr("&Save"), self._save, _KEY.Save)
+        menus.add(menu, "save as", self.tr("Save &as…"), self._save_as, "Ctrl+Shift+S")
+        menu.addSeparator()
+        menus.add(menu, "bed map", self.tr("Save the &bed map…"), self._bedmap, "Ctrl+P")
+        menus.add(menu, "picture", self.tr("Save a &picture…"), self._picture, "Ctrl+E")
+        menu.addSeparator()
+        menus.add(menu, "close", self.tr("&Quit"), self._window.close, "Ctrl+Q")
+
+    def _new(self) -> None:
+        from gardencanvas.app.start import new_garden
+
+        if self._window.filing.may_leave(self._menus.session):
+            self._window.set_session(Session(new_garden()))
+
+    def _open(self) -> None:
+        path = filing.ask_open(self._window)
+        if path is not None:
+            self._window.open_path(path)
+
+    def _open_demo(self) -> None:
+        from gardencanvas.app.start import demo_garden
+
+        if self._window.filing.may_leave(self._menus.session):
+            self._window.set_session(Session(demo_garden()))
+
+    def _fill_recent(self) -> None:
+        self._recent.clear()
+        for path in settings.recent_files():
+            action = self._recent.addAction(path.name.replace("&", "&&"))
+            action.setData(str(path))
+            action.setToolTip(str(path))
+            action.triggered.connect(self._open_recent)
+        if self._recent.isEmpty():
+            self._recent.addAction(self.tr("none yet")).setEnabled(False)
+        else:
+            self._recent.addSeparator()
+            self._recent.addAction(self.tr("Empty this list")).triggered.connect(settings.forget_files)
+
+    def _open_recent(self) -> None:
+        action = self.sender()
+        if isinstance(action, QAction):
+            self._window.open_path(Path(action.data()))
+
+    def _save(self) -> None:
+        if self._window.filing.save(self._menus.session):
+            self._window.say(self.tr("Saved."))
+
+    def _save_as(self) -> None:
+        if self._window.filing.save_as(self._menus.session):
+            self._window.say(self.tr("Saved."))
+
+    def _picture(self) -> None:
+        self._window.filing.save_picture(self._menus.session)
+
+    def _bedmap(self) -> None:
+        self._window.filing.save_bedmap(self._menus.session, Measure(self._window.units))

@@ -1,0 +1,69 @@
+"""The View menu."""
+
+from PySide6.QtCore import QObject
+
+from gardencanvas.app import settings, theme
+from gardencanvas.app.menus.bar import Menus
+
+
+class ViewMenu(QObject):
+    """What is seen, and how."""
+
+    def __init__(self, menus: Menus) -> None:
+        super().__init__(menus)
+        self._menus, self._window = menus, menus.window
+        menu = menus.menu(self.tr("&View"))
+        view = self._window.view
+        menus.add(menu, "zoom in", self.tr("Zoom &in"), view.zoom_in, ["Ctrl++", "Ctrl+="])
+        menus.add(menu, "zoom out", self.tr("Zoom &out"), view.zoom_out, "Ctrl+-")
+        menus.add(menu, "fit", self.tr("&Fit the plan"), view.fit, "Ctrl+9")
+        menus.add(
+            menu, "fit selection", self.tr("Fit the &selection"), self._fit_selection, "Ctrl+8",
+            self._nothing_selected,
+        )  # fmt: skip
+        menu.addSeparator()
+        grid, snap = settings.flag("grid", default=True), settings.flag("snap", default=True)
+        view.set_grid(grid)
+        view.set_snap(snap)
+        menus.check(menu, "grid", self.tr("&Grid"), self._grid, on=grid, keys="G")
+        menus.check(menu, "snap", self.tr("S&nap"), self._snap, on=snap, keys="N")
+        menu.addSeparator()
+        for name, text, widget, key in (
+            ("left panel", self.tr("Seed &tin and outline"), self._window.across.widget(0), "F6"),
+            ("inspector panel", self.tr("&Inspector"), self._window.across.widget(2), "F7"),
+            ("season panel", self.tr("Season and &findings"), self._window.down.widget(1), "F9"),
+        ):
+            menus.check(menu, name, text, widget.setVisible, on=True, keys=key)
+        menu.addSeparator()
+        look = menu.addMenu(self.tr("&Colours"))
+        menus.choice(look, "theme", "system", {
+            "system": self.tr("As the &system"), "light": self.tr("&Light"), "dark": self.tr("&Dark"),
+        }, self._theme)  # fmt: skip
+        units = menu.addMenu(self.tr("&Units"))
+        menus.choice(units, "units", "metric", {
+            "metric": self.tr("&Centimetres and metres"), "imperial": self.tr("&Inches and feet"),
+        }, self._units)  # fmt: skip
+
+    def _nothing_selected(self) -> str:
+        return "" if self._menus.session.selection else self.tr("Select something first.")
+
+    def _fit_selection(self) -> None:
+        self._window.view.zoom_to(self._menus.session.selection)
+
+    def _grid(self, on: bool) -> None:
+        settings.keep("grid", on)
+        self._window.view.set_grid(on)
+
+    def _snap(self, on: bool) -> None:
+        settings.keep("snap", on)
+        self._window.view.set_snap(on)
+
+    def _theme(self, name: str) -> None:
+        settings.keep("theme", name)
+        self._window.dark = theme.wants_dark(name)
+        self._window.apply_look()
+
+    def _units(self, units: str) -> None:
+        settings.keep("units", units)
+        self._window.units = "imperial" if units == "imperial" else "metric"
+        self._window.apply_look()

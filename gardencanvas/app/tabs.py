@@ -1,0 +1,29 @@
+"""The tabs below and beside the plan that are made when they are first shown.
+
+A panel is added here: a name, where it stands, its title, and how it is made. The import of its module
+stands inside the maker, so that the window starts without it.
+"""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TYPE_CHECKING, Literal
+
+from PySide6.QtWidgets import QWidget
+
+if TYPE_CHECKING:
+    from gardencanvas.app.window import MainWindow
+
+
+@dataclass(frozen=True, slots=True)
+class Tab:
+    """A panel that is made late."""
+
+    name: str
+    side: Literal["left", "bottom"]
+    title: str
+    build: Callable[[], QWidget]
+
+
+def tabs(window: "MainWindow") -> tuple[Tab, ...]:
+    """The late tabs of a window, in their order."""
+    return ()
