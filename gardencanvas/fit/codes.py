@@ -9,12 +9,18 @@ Kind crowding:
 crowded (strains, clashes)
     Another crop of like height wants the same ground. ``share``: of the worst plant's footprint, what is
     taken beyond what its usual spacing makes its like take; ``days``: how long; ``distance_m``: to the worst
-    plant's nearest neighbour of the other planting; ``usual_m``: half the sum of both crops' usual spacings
+    plant's nearest neighbour of the other planting. Several neighbours that only together take so much stand
+    in one finding, the one that takes most first; ``usual_m``: half the sum of both crops' usual spacings
     (equal each way); ``stations``.
 too close (strains, clashes; one planting)
     Its own plants stand closer than the sources allow. ``distance_m``: in the row; ``minimum_m``: least that
     a source gives; ``usual_m``, ``usual_across_m``: usual spacing in the row and between rows; ``density``:
     plants for each one that the usual spacing gives room to; ``stations``.
+
+smaller each (shares; one planting)
+    Closer than usual and within what the sources allow: more plants, each smaller. Numbers as for too
+    close. Both carry ``size_low``, ``size_high``: weight of a plant over that at the usual spacing, by the
+    reciprocal yield law; ``yield_low``, ``yield_high``: the same of all plants on the same ground.
 
 Kind shading:
 
@@ -24,7 +30,8 @@ shaded (strains, clashes)
     ``light_least``: to crop at all; ``taken``: what the light would gain without this neighbour;
     ``stations``.
 layered (shares)
-    Taller plants take some light and leave enough: two storeys on one ground. Numbers as for shaded.
+    Taller plants take some light and leave enough: two storeys on one ground. Numbers as for shaded, and
+    ``caught``: share of open-sky light that both take together at the worst station over its own time.
 fixtures (strains, clashes; one planting)
     Walls, fences, hedges, trees or sheds alone leave too little light. Numbers as for shaded, no ``taken``.
 
@@ -37,6 +44,9 @@ same roots (strains)
     both want the same water or food, 0–1; ``days``; ``stations``.
 roots apart (shares)
     They root in the same ground to different depths. Numbers as for same roots.
+roots not known (shares)
+    They share ground, and no source says how deep one of them roots: nothing was reckoned. ``stations``;
+    ``unknown``: crop id of the one, or the first of both.
 
 Kind family:
 
@@ -62,13 +72,24 @@ Kind timing:
 
 out in time (shares)
     The catch crop is harvested before its neighbour closes over it. ``days``: to spare; ``closes``: date its
-    neighbour would close over it; ``harvest_last``: its own last harvest; ``stations``.
+    neighbour would close over it; ``harvest_last``: its own last harvest; ``days_cold``, ``days_warm``: days
+    to spare in the coldest and the warmest of ten years, absent where the neighbour then never closes;
+    ``earlier``: days for which its leaves shade the ground before its neighbour's do; ``stations``.
 too late (strains, clashes)
     It still stands when its neighbour closes over it. Numbers as for out in time; ``days`` is below 0.
 in turns (shares)
     The same ground used again at another date. ``days_between``; ``out``: the first crop's last day;
     ``in_bed``: the second one's first; ``stations``; ``days``: days to spare until the second closes over the
     first one's ground, where it does.
+
+dug beside (strains)
+    The other is lifted with a fork while the first, of shallow roots, still grows within its reach, ``first``
+    to ``last``. ``distance_m``: of the nearest; ``reach_m``: of the fork from the middle of the lifted plant;
+    ``root_depth_m``: of the one that suffers; ``until``: its own last day of growth; ``stations``.
+out of reach (strains)
+    Picked often, from ``first`` on, and not within an arm's length of a path or bed's edge: ``distance_m``;
+    ``arm_m``. Where other plantings are named, it lies near enough and they close every way to it.
+    ``stations``; ``of``.
 
 Kind frost:
 
@@ -102,6 +123,10 @@ support full (strains)
 stands alone (strains)
     Tall legumes set so wide that they cannot lean on each other. ``usual_m``; ``height_m``; ``stations``.
 
+open to wind (strains)
+    Tall, held by nothing and sheltered by nothing. ``height_m``; ``support``: kind it wants, "none" where the
+    sources name none; ``stations``; ``of``.
+
 Kind cover (one planting each):
 
 outgrows cover (strains)
@@ -130,11 +155,13 @@ class Code(StrEnum):
 
     CROWDED = "crowded"
     TOO_CLOSE = "too close"
+    SMALLER_EACH = "smaller each"
     SHADED = "shaded"
     LAYERED = "layered"
     FIXTURES = "fixtures"
     SAME_ROOTS = "same roots"
     ROOTS_APART = "roots apart"
+    ROOTS_UNKNOWN = "roots not known"
     TRIALS = "trials"
     SAME_FAMILY = "same family"
     UNLIKE_WATER = "unlike water"
@@ -142,6 +169,8 @@ class Code(StrEnum):
     OUT_IN_TIME = "out in time"
     TOO_LATE = "too late"
     IN_TURNS = "in turns"
+    DUG_BESIDE = "dug beside"
+    OUT_OF_REACH = "out of reach"
     FROST_TO_COME = "frost to come"
     KILLED_IN_WINTER = "killed in winter"
     SELDOM_RIPE = "seldom ripe"
@@ -149,6 +178,7 @@ class Code(StrEnum):
     NO_SUPPORT = "no support"
     SUPPORT_FULL = "support full"
     STANDS_ALONE = "stands alone"
+    OPEN_TO_WIND = "open to wind"
     OUTGROWS_COVER = "outgrows cover"
     NO_BEES = "no bees"
     SHALLOW_SOIL = "shallow soil"

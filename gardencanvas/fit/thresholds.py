@@ -41,11 +41,29 @@ LATE_SHARE = 1 / 3  # of its time in the bed spent closed over: nothing is left 
 CLOSED = 0.50  # of its footprint taken: its neighbour closes over it
 TURNS = 0.10  # of a footprint used again by a crop of another date
 
+# lifting: the fork goes in a hand's breadth outside what is lifted
+FORK_M = 0.10
+SHALLOW_ROOTED_M = 0.5  # FAO-56 table 22 ends its shallow-rooted vegetables (lettuce, onion, spinach) here
+LIFTED_EARLY_D = 7  # a neighbour out within a week loses nothing by it
+
+# reach: 1.2 m is the usual width of a bed, so that its middle is reached from both sides
+ARM_M = 0.6
+WALKED_M = 2.4  # what is wider is no bed but ground, and is walked on between rows
+LEAN_OVER_M = 0.6  # one leans over what is lower
+PICKED_SHARE = 0.5  # of a neighbour's footprint radius: its outer leaves are pushed aside
+
 # spacing inside a planting, in plants for each plant the handbooks give room to
 DENSE = 4.0  # both spacings halved, though no single source is undercut
 DENSE_AND_CLOSE = 3.0  # and closer than the closest source
 CLUMP_CLOSE = 0.8  # least over usual spacing of clumps with none on record
 CLOSE_ENOUGH = 0.98  # of the least distance: rounding of a tape measure
+CLOSE_TOLD = 1.25  # a quarter more plants than usual is closer on purpose, and costs size
+# How far plants hold each other back at the usual spacing: c of w = w_usual / (1 − c + c D), the reciprocal
+# yield law 1/w = a + bN (Shinozaki & Kira 1956) with c = bN/(a + bN) there. Usual spacings lie where the
+# yield per m² has all but levelled off (1: final yield constant), and at least half-way to it; no crop's own
+# c is known.
+HELD_BACK_LOW = 0.5
+HELD_BACK_HIGH = 1.0
 
 # aids
 SUPPORT_REACH_M = 0.3  # a climber finds a support this near
@@ -58,6 +76,11 @@ SHALLOW_M = 0.005  # of soil missing: less is not worth a word
 ROUND_STAKE_M = 0.1  # climbers are set a hand's breadth round a stake or ring
 LEANING_M = 0.7  # beans that do not climb lean on each other from this height
 LOOSE = 1.5  # times the usual distance in the row: out of each other's reach
+WIND_M = 1.5  # tall as a shoulder and free: blown over where nothing shelters it
+LEE = 10.0  # times its height: how far a hedge or fence breaks the wind
+SHELTER_M = 1.0  # lower than so nothing shelters a tall crop
+AMONG_M = 1.2  # plants of its height this near on all sides lean the wind off each other
+HOLDER_M = 0.3  # knee-high or nearly: a stem that young beans do not pull down
 
 # cover
 COVER_TIGHT = 1.05  # times its height: a plant may lift fleece a little

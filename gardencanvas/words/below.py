@@ -17,6 +17,14 @@ def same_roots(t: Told) -> str:
     )
 
 
+def roots_unknown(t: Told) -> str:
+    """Roots of which nothing is known, so that nothing was checked."""
+    return (
+        f"{t.who} and {t.others} share ground; roots: not known, since no source says how deep they reach. "
+        "Whether they compete below ground was not checked."
+    )
+
+
 def roots_apart(t: Told) -> str:
     """Roots in the same ground at different depths."""
     return (

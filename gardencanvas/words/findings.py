@@ -6,8 +6,8 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.fit.report import Finding, FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
-from gardencanvas.words import below, company_kept, place_found, watering, weather
-from gardencanvas.words.plain import Measure, counted, crop_name, day, percent, span
+from gardencanvas.words import below, company_kept, in_time, place_found, tending, watering, weather
+from gardencanvas.words.plain import THIN, Measure, crop_name, day, percent, span
 from gardencanvas.words.told import Told
 
 
@@ -25,8 +25,26 @@ def _too_close(t: Told) -> str:
         f"{t.who} stands every {t.measure.small(t.number('distance_m'))}; the closest spacing in the books "
         f"is {t.measure.small(t.number('minimum_m'))}, usual is {t.measure.small(t.number('usual_m'))} by "
         f"{t.measure.small(t.number('usual_across_m'))}. "
-        f"There are {t.number('density'):.1f} plants where one has room."
+        f"There are {t.number('density'):.1f} plants where one has room{_smaller(t)}."
     )
+
+
+def _smaller(t: Told) -> str:
+    """What so many plants cost in size, where that is told."""
+    return f", each about {_between(t, 'size')} of its usual size" if t.has("size_low") else ""
+
+
+def _smaller_each(t: Told) -> str:
+    return (
+        f"{t.who} stands closer than usual, {t.number('density'):.1f} plants where one has room: each "
+        f"reaches about {_between(t, 'size')} of its usual size, all together {_between(t, 'yield')} of the "
+        "usual crop."
+    )
+
+
+def _between(t: Told, key: str) -> str:
+    low, high = percent(t.number(f"{key}_low")), percent(t.number(f"{key}_high"))
+    return low if low == high else f"{low.split(THIN)[0]}–{high}"
 
 
 def _light(t: Told) -> str:
@@ -49,45 +67,39 @@ def _shaded(t: Told) -> str:
 def _layered(t: Told) -> str:
     return (
         f"{t.who} grows in the light shade of {t.others} and keeps {percent(t.number('light_left'))} "
-        f"of open-sky light; it wants {percent(t.number('light_needed'))}. The light is used twice."
+        f"of open-sky light; it wants {percent(t.number('light_needed'))}. {_twice(t)}"
     )
 
 
-def _out_in_time(t: Told) -> str:
-    spare = counted(t.count("days"), "day", "days")
-    return f"{t.who} is out by {t.day('harvest_last')}, {spare} before {t.others} closes over it."
-
-
-def _too_late(t: Told) -> str:
-    late = counted(-t.count("days"), "day", "days")
+def _twice(t: Told) -> str:
+    """What the second storey catches of the light that the first one lets through."""
+    if not t.has("caught"):
+        return "The light is used twice."
     return (
-        f"{t.others} closes over {t.who} on {t.day('closes')}, {late} before its last harvest, "
-        f"{t.day('harvest_last')}."
-    )
-
-
-def _in_turns(t: Told) -> str:
-    return (
-        f"{t.who} is out by {t.day('out')} and {t.others} goes in on {t.day('in_bed')}: "
-        "the same ground is used twice."
+        f"The light is used twice: together they catch {percent(t.number('caught'))} of it, {t.others} alone "
+        f"{percent(t.number('taken'))}."
     )
 
 
 SENTENCES: dict[str, Callable[[Told], str]] = {
     "crowded": _crowded,
     "too close": _too_close,
+    "smaller each": _smaller_each,
     "fixtures": _fixtures,
     "shaded": _shaded,
     "layered": _layered,
     "same roots": below.same_roots,
     "roots apart": below.roots_apart,
+    "roots not known": below.roots_unknown,
     "trials": company_kept.trials,
     "same family": company_kept.same_family,
     "unlike water": watering.unlike_water,
     "thirsty together": watering.thirsty_together,
-    "out in time": _out_in_time,
-    "too late": _too_late,
-    "in turns": _in_turns,
+    "out in time": in_time.out_in_time,
+    "too late": in_time.too_late,
+    "in turns": in_time.in_turns,
+    "dug beside": tending.dug_beside,
+    "out of reach": tending.out_of_reach,
     "frost to come": weather.frost_to_come,
     "killed in winter": weather.killed_in_winter,
     "seldom ripe": weather.seldom_ripe,
@@ -95,6 +107,7 @@ SENTENCES: dict[str, Callable[[Told], str]] = {
     "no support": place_found.no_support,
     "support full": place_found.support_full,
     "stands alone": place_found.stands_alone,
+    "open to wind": place_found.open_to_wind,
     "outgrows cover": place_found.outgrows_cover,
     "no bees": place_found.no_bees,
     "shallow soil": place_found.shallow_soil,

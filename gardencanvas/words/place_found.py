@@ -56,6 +56,15 @@ def stands_alone(t: Told) -> str:
     )
 
 
+def open_to_wind(t: Told) -> str:
+    """Tall, and neither held nor sheltered."""
+    what = "a stake" if t.text("support") == "none" else f"a {t.text('support')}"
+    return (
+        f"{_some(t)} grows {t.small('height_m')} tall with nothing to hold it and no shelter from wind: "
+        f"give it {what}, or set it in a block or in the lee of a hedge."
+    )
+
+
 def outgrows_cover(t: Told) -> str:
     """Taller than what lies over it."""
     return (
