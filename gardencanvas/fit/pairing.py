@@ -11,6 +11,7 @@ from gardencanvas.fit.crowding import crowding
 from gardencanvas.fit.family import Touching, family
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.known import Known, known
+from gardencanvas.fit.lifting import lifting
 from gardencanvas.fit.meeting import Meeting, meet
 from gardencanvas.fit.near import Pairs, near_pairs
 from gardencanvas.fit.roots import roots
@@ -56,6 +57,7 @@ def pairing(one: tuple[Stand, ...], two: tuple[Stand, ...], over: Vault) -> Pair
             if meeting is not None:
                 meetings.append(meeting)
                 _by_meeting(meeting, near, over, judged, sharing)
+            judged += lifting(a, b, near)
             if about.matters or (meeting is not None and all(about.thirsty)):
                 _by_neighbours(about, adjoining(a, b, near), meeting, judged, sharing)
     if not meetings and not besides and not judged:

@@ -1,5 +1,6 @@
 """Roots: plants whose roots want the same soil, weighted by how much water and food both want."""
 
+from datetime import date
 from typing import NamedTuple
 
 import numpy as np
@@ -54,12 +55,14 @@ def roots(a: Stand, b: Stand, near: Pairs, sides: tuple[bool, bool] = (True, Tru
         two share is only told where nothing is.
     """
     begin, end = max(a.begin, b.begin), min(a.end, b.end)
-    if begin >= end or not any(sides) or not (_known(a.crop) and _known(b.crop)):
+    if begin >= end or not any(sides):
         return ()
     r, s = a.root_room.radius_m, b.root_room.radius_m
     pairs = near.within(r + s)
     if len(pairs.i) == 0:
         return ()
+    if not (_known(a.crop) and _known(b.crop)):
+        return _not_known(a, b, pairs)
     lens = _lens(r, s, pairs.distance_m)
     depths = overlap(a.root_room.bands[:, begin:end], b.root_room.bands[:, begin:end])
     taken = []
@@ -93,6 +96,29 @@ def _weight(need: Fact | None) -> float:
 def _known(crop: Crop) -> bool:
     """Whether a source gives the depth of its roots."""
     return crop.root_depth_m is not None and crop.root_depth_m.basis is not Basis.FALLBACK
+
+
+def _not_known(a: Stand, b: Stand, pairs: Pairs) -> tuple[Judged, ...]:
+    """What was not checked, so that nobody takes it for well; of a crop beside its own kind spacing tells."""
+    if a.crop.id == b.crop.id:
+        return ()
+    stand = b if _known(a.crop) else a
+    some = np.flatnonzero(np.bincount(pairs.i if stand is a else pairs.j))
+    marks = np.full(len(some), Verdict.SHARES, dtype=np.uint8)
+    finding = finding_of(
+        Kind.ROOTS, Code.ROOTS_UNKNOWN, stand, (b if stand is a else a,), some, marks, _both_stand(a, b),
+        {"unknown": stand.crop.id, "stations": len(some)}, source="gerwitz-page",
+    )  # fmt: skip
+    return (Judged(finding, marks),)
+
+
+def _both_stand(one: Stand, two: Stand) -> tuple[date, date]:
+    """First and last day on which both stand."""
+    begin, end = max(one.begin, two.begin), min(one.end, two.end)
+    return (
+        max(one.first_day(begin), two.first_day(begin)),
+        min(one.last_day(end - 1), two.last_day(end - 1)),
+    )
 
 
 def _taken(stand: Stand, other: Stand, load: Floats, depths: Floats, begin: int, end: int) -> _Taken:
@@ -133,13 +159,8 @@ def _judged(t: _Taken, code: Code, some: Ints, verdict: Verdict) -> Judged:
     marks = np.full(len(some), verdict, dtype=np.uint8)
     stand, other = t.sufferer, t.other
     worst = worst_of(marks, t.share[some])
-    begin, end = max(stand.begin, other.begin), min(stand.end, other.end)
-    days = (
-        max(stand.first_day(begin), other.first_day(begin)),
-        min(stand.last_day(end - 1), other.last_day(end - 1)),
-    )
     finding = finding_of(
-        Kind.ROOTS, code, stand, (other,), t.stations[some], marks, days,
+        Kind.ROOTS, code, stand, (other,), t.stations[some], marks, _both_stand(stand, other),
         {
             "share": float(t.share[some[worst]]),
             "depth_overlap": round(t.apart, 6),

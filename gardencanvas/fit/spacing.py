@@ -12,7 +12,16 @@ from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.near import own_pairs
 from gardencanvas.fit.report import Finding, Kind, Verdict
 from gardencanvas.fit.stands import Stand
-from gardencanvas.fit.thresholds import CLOSE_ENOUGH, CLUMP_CLOSE, DENSE, DENSE_AND_CLOSE, SOURCE
+from gardencanvas.fit.thresholds import (
+    CLOSE_ENOUGH,
+    CLOSE_TOLD,
+    CLUMP_CLOSE,
+    DENSE,
+    DENSE_AND_CLOSE,
+    HELD_BACK_HIGH,
+    HELD_BACK_LOW,
+    SOURCE,
+)
 from gardencanvas.garden.pattern import Spots
 
 Ints = NDArray[np.intp]
@@ -31,8 +40,8 @@ def spacing(stands: Sequence[Stand]) -> Judged | None:
     """Whether a planting's own plants stand closer than the closest source allows.
 
     A clump counts as one station. Plants in wide rows may stand close in the row and the other way round, so
-    the ground of each plant is compared as well as the distance in the row, no wider than it can use; the
-    size plants reach falls about as their number per m² rises beyond the usual (Shinozaki & Kira 1956).
+    the ground of each plant is compared as well as the distance in the row, no wider than it can use. Closer
+    than usual costs size before it fails (``size_at``), and that is told.
 
     Parameters
     ----------
@@ -49,7 +58,7 @@ def spacing(stands: Sequence[Stand]) -> Judged | None:
     density = rule.along * rule.across / given
     least = rule.least_along * rule.least_across
     close = along < CLOSE_ENOUGH * rule.least_along or given < CLOSE_ENOUGH**2 * least
-    verdict = Verdict.CLEAR
+    verdict = Verdict.SHARES if density >= CLOSE_TOLD else Verdict.CLEAR
     if close or density >= DENSE:
         verdict = Verdict.STRAINS
     if close and density >= DENSE_AND_CLOSE:
@@ -57,6 +66,23 @@ def spacing(stands: Sequence[Stand]) -> Judged | None:
     if verdict is Verdict.CLEAR:
         return None
     return _judged(stand, rule, np.arange(stand.planting.pattern.count), verdict, along, density)
+
+
+def size_at(density: float, held_back: float) -> float:
+    """Weight of a plant over its weight at the usual spacing: 1 / (1 − c + c D).
+
+    The reciprocal yield law 1/w = a + bN (Shinozaki & Kira 1956) with D = N/N_usual; c = bN/(a + bN) at the
+    usual number is how far plants hold each other back there: 0 for plants that do not notice each other, 1
+    where the yield per m² no longer depends on their number.
+
+    Parameters
+    ----------
+    density
+        Plants for each one of the usual spacing, D.
+    held_back
+        c, 0–1.
+    """
+    return 1.0 / (1.0 - held_back + held_back * density)
 
 
 def _rule(stand: Stand) -> _Rule:
@@ -91,6 +117,10 @@ def _judged(
     planting = stand.planting
     x, y = planting.stations[stations[0]]
     quantity = stand.crop.in_row_m if planting.per_station == 1 else stand.crop.clump_spacing_m
+    least, most = size_at(density, HELD_BACK_HIGH), size_at(density, HELD_BACK_LOW)
+    code, source = Code.TOO_CLOSE, quantity.source if quantity else SOURCE
+    if verdict is Verdict.SHARES:
+        code, source = Code.SMALLER_EACH, "shinozaki-kira"
     finding = Finding(
         id=f"{Kind.CROWDING.value}:{planting.id}",
         kind=Kind.CROWDING,
@@ -98,16 +128,20 @@ def _judged(
         plantings=(planting.id,),
         first=stand.span[0],
         last=stand.span[1],
-        code=Code.TOO_CLOSE.value,
+        code=code.value,
         numbers={
             "distance_m": round(distance, 6),
             "minimum_m": round(rule.least_along, 6),
             "usual_m": round(rule.along, 6),
             "usual_across_m": round(rule.across, 6),
             "density": round(density, 6),
+            "size_low": round(least, 6),
+            "size_high": round(most, 6),
+            "yield_low": round(least * density, 6),
+            "yield_high": round(most * density, 6),
             "stations": len(stations),
         },
-        source=quantity.source if quantity else SOURCE,
+        source=source,
         place=(float(x), float(y)),
         stations=stations.astype(np.int32),
     )

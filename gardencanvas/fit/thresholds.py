@@ -57,7 +57,7 @@ DENSE = 4.0  # both spacings halved, though no single source is undercut
 DENSE_AND_CLOSE = 3.0  # and closer than the closest source
 CLUMP_CLOSE = 0.8  # least over usual spacing of clumps with none on record
 CLOSE_ENOUGH = 0.98  # of the least distance: rounding of a tape measure
-CLOSE_TOLD = 1.25  # a quarter more plants than usual is closer on purpose, and costs size
+CLOSE_TOLD = 4 / 3  # a third more plants than usual is closer on purpose, and costs size
 # How far plants hold each other back at the usual spacing: c of w = w_usual / (1 − c + c D), the reciprocal
 # yield law 1/w = a + bN (Shinozaki & Kira 1956) with c = bN/(a + bN) there. Usual spacings lie where the
 # yield per m² has all but levelled off (1: final yield constant), and at least half-way to it; no crop's own

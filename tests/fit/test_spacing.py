@@ -9,9 +9,11 @@ from hypothesis import strategies as st
 from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.fit.ground import ground_of, usual_spacing
 from gardencanvas.fit.report import Verdict
+from gardencanvas.fit.spacing import size_at
 from gardencanvas.garden.pattern import Block
 from gardencanvas.garden.planting import Planting, Start
 from tests.fit.makers import judged, rows, spot, words
+from tests.oracles.oracle_rows import expected, tolerance
 
 ON = date(2027, 5, 1)
 
@@ -22,10 +24,14 @@ def block(crop, spacing, per_station=1, staggered=False):
     return Planting(id="one", crop=crop, pattern=pattern, start=start, per_station=per_station)
 
 
-def test_the_closest_spacing_a_source_gives_is_clear():
-    """Cabbage: 12 inches each way in K-State's beds, the least of all sources."""
+def test_the_closest_spacing_a_source_gives_is_in_order_and_costs_size():
+    """Cabbage: 12 inches each way in K-State's beds, the least of all sources: more heads, smaller ones."""
     low = catalogue().resolve("cabbage").in_row_m.low
-    assert words(judged(block("cabbage", low))) == {"one": "clear"}
+    report = judged(block("cabbage", low))
+    assert words(report) == {"one": "shares"}
+    (finding,) = report.findings
+    assert finding.code == "smaller each"
+    assert finding.numbers["size_low"] < finding.numbers["size_high"] < 1.0 <= finding.numbers["yield_low"]
     assert judged(block("cabbage", low - 0.02)).worst is Verdict.STRAINS
 
 
@@ -42,12 +48,50 @@ def test_closer_is_never_better(crop_id, factor):
     assert at(factor * 0.8).worst >= at(factor).worst
 
 
+def test_closer_spacing_costs_size_before_it_fails():
+    """At each step closer plants are smaller; only then too close, at last a clash."""
+    along, across = usual_spacing(catalogue().resolve("cabbage"))
+    found = []
+    for scale in (1.0, 0.85, 0.7, 0.55, 0.45):
+        report = judged(rows("one", "cabbage", 4.0, 3, along * scale, across * scale, ON))
+        found.append((report.worst, [f.numbers["size_high"] for f in report.findings]))
+    assert [worst for worst, _ in found] == sorted(worst for worst, _ in found)
+    assert found[0] == (Verdict.CLEAR, [])
+    assert [worst for worst, _ in found[1:3]] == [Verdict.SHARES, Verdict.SHARES]
+    assert found[-1][0] is Verdict.CLASHES
+    sizes = [size for _, some in found for size in some]
+    assert sizes == sorted(sizes, reverse=True)
+    assert len(sizes) == 4
+
+
+def test_size_at_a_density_follows_the_reciprocal_yield_law():
+    """1/w = a + bN (Shinozaki & Kira 1956; Scaife & Jones 1976), a 0.5, b 0.2, 16 plants: row O068."""
+    a, b, usual = 0.5, 0.2, 8.0
+    held_back = b * usual / (a + b * usual)
+    at_usual = 1.0 / (a + b * usual)
+    assert at_usual * size_at(16.0 / usual, held_back) == pytest.approx(
+        expected("O068"), abs=tolerance("O068")
+    )
+    assert 16.0 * at_usual * size_at(16.0 / usual, held_back) == pytest.approx(4.3243, abs=1e-4)
+    # constant final yield: twice as many plants of half the size
+    assert size_at(2.0, 1.0) == pytest.approx(0.5)
+    assert size_at(5.0, 0.0) == 1.0
+
+
 def test_a_clump_counts_as_one_station():
     """Onions four to the clump every 25 cm, as usual; single ones that far apart are far too."""
     crop = catalogue().resolve("onion")
     apart, seedlings = crop.clump_spacing_m.mid, round(crop.clump_plants.mid)
     assert judged(block("onion", apart, seedlings)).worst is Verdict.CLEAR
     assert judged(block("onion", apart / 2, seedlings)).worst is Verdict.CLASHES
+
+
+def test_a_clump_without_a_spacing_of_its_own_takes_the_root_of_its_number():
+    """s √k each way: k plants on k times the ground."""
+    crop = catalogue().resolve("cauliflower")
+    assert crop.clump_spacing_m is None
+    one = usual_spacing(crop)
+    assert usual_spacing(crop, 4) == pytest.approx((2 * one[0], 2 * one[1]))
 
 
 def test_a_clump_of_twice_as_many_wants_twice_the_ground():
