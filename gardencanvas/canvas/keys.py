@@ -8,11 +8,11 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QKeyEvent, QKeySequence
 
-from gardencanvas.canvas.copies import add_shifted, copies_of
 from gardencanvas.canvas.look import CM
 from gardencanvas.canvas.naming import named, translate
 from gardencanvas.canvas.shapes import span
 from gardencanvas.garden import edits
+from gardencanvas.garden.copies import add_shifted, copies_of
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden, Item
 

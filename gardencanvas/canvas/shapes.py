@@ -14,6 +14,7 @@ from gardencanvas.canvas.look import CM
 from gardencanvas.garden.garden import Item
 from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, Path, RingSupport
 from gardencanvas.garden.pattern import Drift, Edging, RingPattern, Rows, Spots, Strip
+from gardencanvas.garden.places import bounds
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.value import Point
 
@@ -127,22 +128,9 @@ def path_band(item: Path) -> QPainterPath:
     )
 
 
-def corners(item: Item) -> Floats:
-    """Points that span an item, plan metres, shape (n, 2)."""
-    if isinstance(item, Planting):
-        return item.pattern.corners
-    if isinstance(item, RingSupport):
-        (x, y), r = item.centre, item.radius_m
-        return np.array([[x - r, y - r], [x + r, y + r]])
-    if isinstance(item, LineSupport):
-        return np.array([item.begin, item.end])
-    return np.array(item.line if isinstance(item, Path) else item.outline)
-
-
 def span(items: Sequence[Item]) -> QRectF:
     """The box round some items in centimetres; empty where there are none."""
     if not items:
         return QRectF()
-    xy = np.concatenate([corners(i) for i in items]) * CM
-    (x0, y0), (x1, y1) = xy.min(axis=0), xy.max(axis=0)
+    x0, y0, x1, y1 = (metres * CM for metres in bounds(items))
     return QRectF(x0, y0, x1 - x0, y1 - y0)

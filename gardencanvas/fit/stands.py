@@ -160,7 +160,6 @@ def stand_of(
 
     A perennial stands for the season that is asked about, whatever the grid covers.
     """
-    varieties = max(len(planting.varieties), 1)
     present = course.present[row]
     if crop.life == "perennial":
         present = present & season_weeks(course.weeks, season)
@@ -174,7 +173,7 @@ def stand_of(
         number=number,
         crop=crop,
         weeks=course.weeks,
-        index=np.arange(number, planting.pattern.count, varieties),
+        index=np.flatnonzero(planting.mixed == number),
         sizes=_sizes(course, row, (begin, end), ground, extinction),
         begin=begin,
         end=end,

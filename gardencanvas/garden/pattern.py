@@ -2,8 +2,12 @@
 
 A pattern lies in a frame of its own: ``origin`` on the plan, turned clockwise by ``angle_deg`` (x right,
 y down). Rows, strip and block fill a rectangle from the origin: every station keeps half a spacing from
-the sides, so the rectangle is the ground the planting takes. Stations are computed once per value and
-returned as read-only arrays of shape (n, 2) in plan metres.
+the sides, so the rectangle is the ground the planting takes.
+
+A pattern has *places*, numbered from 0, and its *stations* are those of them that are planted: every
+``every``-th one from ``first`` on (so that two crops share the places of one ring or row), but for those
+``left_out``; a ``moved`` one stands off its place. Stations are computed once per value and returned as
+read-only arrays of shape (n, 2) in plan metres.
 """
 
 from functools import cached_property
@@ -27,47 +31,107 @@ def how_many(length_m: float, spacing_m: float) -> int:
     return floor(length_m / spacing_m + _EPSILON)
 
 
+PlaceNumber = Annotated[int, Field(ge=0, lt=MAX_STATIONS)]
+Off = Annotated[float, Field(ge=-5.0, le=5.0)]
+
+
+class Moved(Value):
+    """A station that stands off its place, by metres along and across the pattern's own frame."""
+
+    place: PlaceNumber
+    along_m: Off
+    across_m: Off
+
+
 class _Pattern(Value):
-    """What all patterns share: a frame, and a bounded number of stations."""
+    """What all patterns share: a frame, and a bounded number of places, of which some are planted."""
 
     origin: Point = (0.0, 0.0)
     angle_deg: Angle = 0.0
+    every: Annotated[int, Field(ge=1, le=20)] = 1
+    first: Annotated[int, Field(ge=0, le=19)] = 0
+    left_out: Annotated[tuple[PlaceNumber, ...], Field(max_length=2000)] = ()  # beyond the last: ignored
+    moved: Annotated[tuple[Moved, ...], Field(max_length=2000)] = ()
+
+    @property
+    def places(self) -> int:
+        """Number of places, known before any is computed."""
+        raise TypeError(f"{type(self).__name__} has no places")
 
     @property
     def count(self) -> int:
-        """Number of stations, known before any is computed."""
-        raise TypeError(f"{type(self).__name__} has no count")
+        """Number of stations: ⌈(places − first)/every⌉ less those left out."""
+        places = self.places
+        if self.every == 1 and not self.left_out:
+            return places
+        shared = len(range(self.first, places, self.every))
+        gone = sum(i < places and i % self.every == self.first for i in self.left_out)
+        return shared - gone
+
+    @cached_property
+    def numbers(self) -> NDArray[np.int64]:
+        """The numbers of the planted places, shape (count,), in planting order, read-only."""
+        numbers = np.arange(self.first, self.places, self.every, dtype=np.int64)
+        if self.left_out:
+            numbers = numbers[~np.isin(numbers, np.array(self.left_out, dtype=np.int64))]
+        numbers.setflags(write=False)
+        return numbers
 
     def _local(self) -> Floats:
         raise TypeError(f"{type(self).__name__} has no stations")
 
     @model_validator(mode="after")
     def _bounded(self) -> Self:
-        if self.count > MAX_STATIONS:
+        if self.places > MAX_STATIONS:
             raise ValueError(
-                f"this pattern would hold {self.count:,} stations; a planting holds at most {MAX_STATIONS:,}"
+                f"this pattern would hold {self.places:,} stations; a planting holds at most {MAX_STATIONS:,}"
             )
+        if self.first >= self.every:
+            raise ValueError(
+                f"every {self.every}. place from number {self.first} on leaves out the ones before"
+            )
+        if len(set(self.left_out)) < len(self.left_out):
+            raise ValueError("a place is left out twice")
+        if len({m.place for m in self.moved}) < len(self.moved):
+            raise ValueError("a station is moved twice")
         if self.count < 1:
-            raise ValueError("not one station fits: make the pattern larger or its spacing smaller")
+            raise ValueError(
+                "not one station fits: make the pattern larger or its spacing smaller"
+                if self.places < 1
+                else "no station would be left: delete the planting instead"
+            )
         return self
 
     @cached_property
     def stations(self) -> Floats:
         """Where the stations are: shape (count, 2), plan metres, in planting order, read-only."""
+        return self._on_plan(self._planted())
+
+    @cached_property
+    def all_places(self) -> Floats:
+        """Where its places are, planted or not: shape (places, 2), plan metres, read-only."""
+        return self._on_plan(self._local())
+
+    def _planted(self) -> Floats:
+        local = self._local()
+        if self.moved:
+            local = local.copy()
+            for moved in self.moved:
+                if moved.place < len(local):
+                    local[moved.place] += (moved.along_m, moved.across_m)
+        return local if self.every == 1 and not self.left_out else local[self.numbers]
+
+    def _on_plan(self, local: Floats) -> Floats:
         turn = np.deg2rad(self.angle_deg)
         cos, sin = np.cos(turn), np.sin(turn)
-        xy: Floats = self._local() @ np.array([[cos, sin], [-sin, cos]]) + np.array(self.origin)
+        xy: Floats = local @ np.array([[cos, sin], [-sin, cos]]) + np.array(self.origin)
         xy.setflags(write=False)
         return xy
 
     @cached_property
     def corners(self) -> Floats:
         """Outline of the ground the pattern takes: shape (k, 2), plan metres, read-only."""
-        turn = np.deg2rad(self.angle_deg)
-        cos, sin = np.cos(turn), np.sin(turn)
-        xy: Floats = self._frame() @ np.array([[cos, sin], [-sin, cos]]) + np.array(self.origin)
-        xy.setflags(write=False)
-        return xy
+        return self._on_plan(self._frame())
 
     def _frame(self) -> Floats:
         raise TypeError(f"{type(self).__name__} has no outline")
@@ -102,7 +166,7 @@ class Rows(_Pattern):
         return self.rows * self.row_spacing_m
 
     @property
-    def count(self) -> int:
+    def places(self) -> int:
         """⌊length/spacing⌋ stations in each row."""
         return how_many(self.length_m, self.spacing_m) * self.rows
 
@@ -123,7 +187,7 @@ class Strip(_Pattern):
     across_m: Spacing
 
     @property
-    def count(self) -> int:
+    def places(self) -> int:
         """⌊length/spacing⌋ · ⌊width/across⌋."""
         return how_many(self.length_m, self.spacing_m) * how_many(self.width_m, self.across_m)
 
@@ -159,7 +223,7 @@ class Block(_Pattern):
         return even, odd, rows
 
     @property
-    def count(self) -> int:
+    def places(self) -> int:
         """Square: ⌊l/s⌋·⌊w/s⌋. Staggered: rows s·√3/2 apart, every second one half a spacing on."""
         even, odd, rows = self._shape()
         return even * ((rows + 1) // 2) + odd * (rows // 2)
@@ -187,12 +251,12 @@ class RingPattern(_Pattern):
     spacing_m: Spacing
 
     @property
-    def count(self) -> int:
+    def places(self) -> int:
         """⌊2πr/s⌋."""
         return how_many(2 * pi * self.radius_m, self.spacing_m)
 
     def _local(self) -> Floats:
-        turn = 2 * pi * np.arange(self.count) / self.count
+        turn = 2 * pi * np.arange(self.places) / self.places
         return _circle(self.radius_m, turn)
 
     def _frame(self) -> Floats:
@@ -216,13 +280,13 @@ class Edging(_Pattern):
         return (*self.line, self.line[0]) if self.closed else self.line
 
     @property
-    def count(self) -> int:
+    def places(self) -> int:
         """⌊length/spacing⌋."""
         return how_many(self.length_m, self.spacing_m)
 
     def _local(self) -> Floats:
-        pitch = self.length_m / self.count if self.closed else self.spacing_m
-        at = (np.arange(self.count) + 0.5) * pitch
+        pitch = self.length_m / self.places if self.closed else self.spacing_m
+        at = (np.arange(self.places) + 0.5) * pitch
         points = line_interpolate_point(LineString(self._path()), at)
         return np.array([[p.x, p.y] for p in points])
 
@@ -241,12 +305,12 @@ class Drift(_Pattern):
     seed: Annotated[int, Field(ge=0, le=2**31)] = 0
 
     @property
-    def count(self) -> int:
+    def places(self) -> int:
         """The plants asked for, or as many as found a place."""
-        return len(self._places)
+        return len(self._darts)
 
     @cached_property
-    def _places(self) -> Floats:
+    def _darts(self) -> Floats:
         """Darts thrown at the outline; one is kept when it is ``spacing_m`` from all before it."""
         area = Polygon(self.outline)
         x0, y0, x1, y1 = area.bounds
@@ -262,7 +326,7 @@ class Drift(_Pattern):
         return kept
 
     def _local(self) -> Floats:
-        return self._places.copy()
+        return self._darts.copy()
 
     def _frame(self) -> Floats:
         return np.array(self.outline, dtype=np.float64)
@@ -276,7 +340,7 @@ class Spots(_Pattern):
     spacing_m: Spacing = 0.3  # the ground each takes, for its outline
 
     @property
-    def count(self) -> int:
+    def places(self) -> int:
         """One station a point."""
         return len(self.points)
 

@@ -1,13 +1,15 @@
 """Where things lie: which bed holds a planting, and what a bed holds."""
 
+from collections.abc import Iterable
 from functools import lru_cache
 
 import numpy as np
+from numpy.typing import NDArray
 from shapely import Point as ShapelyPoint
 from shapely import Polygon, prepare
 
-from gardencanvas.garden.garden import Layout
-from gardencanvas.garden.ground import Bed, Cover, LineSupport, RingSupport
+from gardencanvas.garden.garden import Item, Layout
+from gardencanvas.garden.ground import Bed, Cover, LineSupport, Path, RingSupport
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.value import Point
 
@@ -30,6 +32,25 @@ def middle(item: Planting | RingSupport | LineSupport | Cover) -> Point:
     corners = (item.begin, item.end) if isinstance(item, LineSupport) else item.outline
     x, y = np.mean(corners, axis=0)
     return float(x), float(y)
+
+
+def corners(item: Item) -> NDArray[np.float64]:
+    """Points that span an item, plan metres, shape (n, 2)."""
+    if isinstance(item, Planting):
+        return item.pattern.corners
+    if isinstance(item, RingSupport):
+        (x, y), r = item.centre, item.radius_m
+        return np.array([[x - r, y - r], [x + r, y + r]])
+    if isinstance(item, LineSupport):
+        return np.array([item.begin, item.end])
+    return np.array(item.line if isinstance(item, Path) else item.outline)
+
+
+def bounds(items: Iterable[Item]) -> tuple[float, float, float, float]:
+    """The box round some items: least x and y, greatest x and y; raises ValueError where there are none."""
+    xy = np.concatenate([corners(i) for i in items])
+    (x0, y0), (x1, y1) = xy.min(axis=0), xy.max(axis=0)
+    return float(x0), float(y0), float(x1), float(y1)
 
 
 def bed_at(layout: Layout, point: Point) -> Bed | None:

@@ -1,8 +1,11 @@
 """A planting: one crop in one pattern with one start."""
 
 from datetime import date, timedelta
+from functools import cached_property
 from typing import Annotated, Literal, Self
 
+import numpy as np
+from numpy.typing import NDArray
 from pydantic import Field, model_validator
 
 from gardencanvas.garden.pattern import Floats, Pattern
@@ -40,8 +43,9 @@ class Start(Value):
 class Planting(Value):
     """One crop in one pattern with one start, and where the grower says so, one end.
 
-    Several ``varieties`` repeat along the stations (A, B, A, B …). ``per_station`` seedlings raised
-    together make a clump. Parts of one ``succession`` bear the same name of it.
+    Several ``varieties`` repeat along the stations (A, B, A, B …), or, where they have ``shares``, come in
+    these proportions, evenly mixed. ``per_station`` seedlings raised together make a clump. Parts of one
+    ``succession`` bear the same name of it.
     """
 
     id: Id
@@ -49,6 +53,7 @@ class Planting(Value):
     varieties: Annotated[
         tuple[Annotated[str, Field(min_length=1, max_length=60)], ...], Field(max_length=20)
     ] = ()
+    shares: Annotated[tuple[Annotated[int, Field(ge=1, le=100)], ...], Field(max_length=20)] = ()
     pattern: Pattern
     start: Start
     end: GardenDate | None = None
@@ -61,12 +66,31 @@ class Planting(Value):
     def _ends_after_start(self) -> Self:
         if self.end is not None and self.end <= self.start.on:
             raise ValueError(f"end {self.end} must come after the start, {self.start.on}")
+        if self.shares and len(self.shares) != len(self.varieties):
+            raise ValueError(
+                f"there are {len(self.varieties)} varieties and {len(self.shares)} shares; give one to each"
+            )
         return self
 
     @property
     def stations(self) -> Floats:
         """Where its stations are: shape (n, 2), plan metres, cached with the pattern."""
         return self.pattern.stations
+
+    @cached_property
+    def mixed(self) -> NDArray[np.int64]:
+        """Which of the varieties stands at each station, shape (n,), read-only.
+
+        With shares, each station goes to the variety that is farthest behind its share of those so far, so
+        that any stretch is mixed as the whole is.
+        """
+        count, kinds = self.pattern.count, max(len(self.varieties), 1)
+        if self.shares:
+            which = _by_share(count, np.array(self.shares, dtype=np.float64))
+        else:
+            which = np.arange(count, dtype=np.int64) % kinds
+        which.setflags(write=False)
+        return which
 
     @property
     def plants(self) -> int:
@@ -77,3 +101,19 @@ class Planting(Value):
     def variety(self) -> str | None:
         """The first variety, which stands for the planting where one is asked for."""
         return self.varieties[0] if self.varieties else None
+
+
+def _by_share(count: int, shares: Floats) -> NDArray[np.int64]:
+    kinds = len(shares)
+    if count <= kinds:
+        return np.arange(count, dtype=np.int64)
+    want = shares / shares.sum()
+    used = np.zeros(kinds)
+    which = np.empty(count, dtype=np.int64)
+    for station in range(count):
+        missing = np.flatnonzero(used == 0)  # each variety stands somewhere, however small its share
+        last_chance = count - station <= len(missing)
+        turn = int(missing[0]) if last_chance else int(np.argmax(want * (station + 1) - used))
+        which[station] = turn
+        used[turn] += 1
+    return which

@@ -6,12 +6,12 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 
-from gardencanvas.canvas.copies import add_shifted, copies_of
 from gardencanvas.canvas.look import CM
 from gardencanvas.canvas.naming import named, translate
 from gardencanvas.canvas.shapes import span
 from gardencanvas.canvas.tools.tool import Gesture, Pointer
 from gardencanvas.garden import edits
+from gardencanvas.garden.copies import add_shifted, copies_of
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden, Item
 
