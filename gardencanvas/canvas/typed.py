@@ -13,6 +13,7 @@ _IN_INCHES = re.compile(_NUMBER + r"\s*(?:in|\"|″)")
 _IN_FEET = re.compile(_NUMBER + r"\s*(?:ft|'|′)\s*(?:" + _NUMBER + r"\s*(?:in|\"|″)?)?")
 ALLOWED = set("0123456789.,xX×* mcftin'\"′″")
 _MOST_M = 1000.0
+_LEAST_CM = 10.0  # our own reading: a bare 32 is centimetres, a bare 3.2 metres
 
 
 def length_m(text: str, units: Units) -> float | None:
@@ -29,6 +30,21 @@ def length_m(text: str, units: Units) -> float | None:
     else:
         return None
     return metres if 0 < metres <= _MOST_M else None
+
+
+def small_m(text: str, units: Units) -> float | None:
+    """One length in metres as one types it of a pattern: a bare number of 10 or more means centimetres.
+
+    With inches and feet a bare number means inches.
+    """
+    text = text.strip()
+    if _BARE.fullmatch(text):
+        number = _number(text)
+        if units == "imperial":
+            return number * _INCH if 0 < number * _INCH <= _MOST_M else None
+        if number >= _LEAST_CM:
+            return number / 100
+    return length_m(text, units)
 
 
 def _number(text: str) -> float:

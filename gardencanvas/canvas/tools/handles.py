@@ -6,8 +6,8 @@ from PySide6.QtCore import QPointF
 
 from gardencanvas.canvas.look import CM
 from gardencanvas.canvas.shapes import span
-from gardencanvas.canvas.tools.reshape import handles_of
 from gardencanvas.garden.garden import Garden
+from gardencanvas.garden.handles import handles_of
 
 _TURN_PX = 20.0  # the turning handle stands this far from the selection's upper right corner
 _MANY = 60

@@ -12,7 +12,7 @@ from gardencanvas.canvas.items.overlay import HandleItem
 from gardencanvas.canvas.naming import translate
 from gardencanvas.canvas.tools.band import BandGesture
 from gardencanvas.canvas.tools.move import MoveGesture
-from gardencanvas.canvas.tools.reshape import reshape_gesture
+from gardencanvas.canvas.tools.reshape import ReshapeGesture
 from gardencanvas.canvas.tools.tool import Gesture, Pointer, Tool
 from gardencanvas.canvas.tools.turn import TurnGesture
 from gardencanvas.garden.ground import Bed, Fixture, Path
@@ -76,7 +76,7 @@ class SelectTool(Tool):
     def _for_handle(self, handle: HandleItem) -> Gesture:
         if handle.name == "turn":
             return TurnGesture(self.view)
-        return reshape_gesture(self.view, handle.name)
+        return ReshapeGesture(self.view, handle.name)
 
     def move(self, pointer: Pointer) -> None:
         if self._gesture is not None:
@@ -118,4 +118,4 @@ class SelectTool(Tool):
         if event.key() == Qt.Key.Key_Escape and busy:
             self.cancel()
             return True
-        return False
+        return self._gesture is not None and self._gesture.key(event)

@@ -51,6 +51,10 @@ class Gesture:
     def cancel(self) -> None:
         """Give up: everything as it was."""
 
+    def key(self, event: QKeyEvent) -> bool:
+        """Take a key; True when it was of use."""
+        return False
+
 
 class Tool(Gesture):
     """A way of working that stays until another is chosen."""
@@ -74,7 +78,3 @@ class Tool(Gesture):
 
     def double_click(self, pointer: Pointer) -> None:
         """The button went down twice."""
-
-    def key(self, event: QKeyEvent) -> bool:
-        """Take a key; True when it was of use."""
-        return False
