@@ -20,6 +20,7 @@ from gardencanvas.fit.nearby import nearby
 from gardencanvas.fit.pairing import Pairing, pairing
 from gardencanvas.fit.place import Laid, laid, near, placed
 from gardencanvas.fit.planting_fit import Opinion, opinion
+from gardencanvas.fit.reach import Ground, shut_off
 from gardencanvas.fit.report import Finding, FitReport
 from gardencanvas.fit.same import differing, same_items
 from gardencanvas.fit.shading import Lit, lit
@@ -115,6 +116,7 @@ class _State:
         self._ranked: list[tuple[int, str, Finding]] = []
         self._laid: tuple[Laid, ...] = ()
         self._supports: tuple[LineSupport | RingSupport, ...] = ()
+        self._ground = Ground((), (), ())
         self._fixtures: tuple[Fixture, ...] = ()
         self._site: Site | None = None
 
@@ -167,8 +169,10 @@ class _State:
         now = laid(layout)
         moved = [] if same_items(now, self._laid) else differing(now, self._laid)
         laid_anew = [p for p in every if p in new or near(self._stands[p], moved)] if moved else changed
+        laid_anew = laid_anew if same_sky else every  # fixtures shelter, and stand in the way
         self._fixtures, self._laid, self._site = garden.fixtures, now, garden.site
         self._supports = layout.supports
+        self._ground = Ground(layout.beds, layout.paths, garden.fixtures)
         if garden.fixtures:
             for planting in lit_anew:
                 self._skies[planting] = tuple(
@@ -177,7 +181,7 @@ class _State:
         else:
             self._skies.clear()
         for planting in laid_anew:
-            self._placed[planting] = placed(self._stands[planting], layout)
+            self._placed[planting] = placed(self._stands[planting], layout, garden.fixtures)
         return {*lit_anew, *laid_anew}
 
     def _judge(self, planting: str) -> Opinion:
@@ -187,9 +191,10 @@ class _State:
         ]
         close = spacing(stands)
         own = [*self._placed[planting], *([close] if close is not None else [])]
+        near_by = [s for p in sorted(self._partners.get(planting, ())) for s in self._stands[p]]
         if any(wants_support(s.crop) or leans(s.crop) for s in stands):
-            near_by = [s for p in sorted(self._partners.get(planting, ())) for s in self._stands[p]]
             own += [j for s in stands for j in support(s, near_by, self._supports)]
+        own += [j for s in stands if (j := shut_off(s, near_by, self._ground)) is not None]
         light = np.ones(stands[0].planting.pattern.count)
         skies = self._skies.get(planting)
         kept = self._lights.get(planting, ())

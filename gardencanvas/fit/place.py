@@ -7,11 +7,13 @@ import numpy as np
 from gardencanvas.fit.covering import covering
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.outside import outside
+from gardencanvas.fit.reach import Ground, too_far
 from gardencanvas.fit.soil import on_path, shallow, walked
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import OUTSIDE_M, SUPPORT_REACH_M
+from gardencanvas.fit.wind import wind
 from gardencanvas.garden.garden import Layout
-from gardencanvas.garden.ground import Bed, Cover, LineSupport, Path, RingSupport
+from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, Path, RingSupport
 
 Laid = Bed | Path | Cover | LineSupport | RingSupport
 
@@ -21,18 +23,26 @@ def laid(layout: Layout) -> tuple[Laid, ...]:
     return (*layout.beds, *layout.paths, *layout.covers, *layout.supports)
 
 
-def placed(stands: Iterable[Stand], layout: Layout) -> tuple[Judged, ...]:
+def placed(stands: Iterable[Stand], layout: Layout, fixtures: Sequence[Fixture]) -> tuple[Judged, ...]:
     """What is said of a planting's place."""
     judged: list[Judged | None] = []
+    ground = Ground(layout.beds, layout.paths, fixtures)
     for stand in stands:
         on = walked(stand, layout.paths)
         judged += [outside(stand, layout.beds, on), on_path(stand, on), shallow(stand, layout.beds)]
+        judged += [too_far(stand, ground), wind(stand, layout.supports, fixtures)]
         judged += covering(stand, layout.covers)
     return tuple(j for j in judged if j is not None)
 
 
 def near(stands: Sequence[Stand], items: Iterable[Laid]) -> bool:
-    """Whether the box of any of the stands meets that of any of the items."""
+    """Whether the box of any of the stands meets that of any of the items.
+
+    A path changes how far it is to the nearest one wherever that is, and so is near to all.
+    """
+    items = list(items)
+    if any(isinstance(item, Path) for item in items):
+        return True
     boxes = [s.box for s in stands]
     for item in items:
         a0, b0, a1, b1 = _bounds(item)

@@ -46,11 +46,13 @@ FORK_M = 0.10
 SHALLOW_ROOTED_M = 0.5  # FAO-56 table 22 ends its shallow-rooted vegetables (lettuce, onion, spinach) here
 LIFTED_EARLY_D = 7  # a neighbour out within a week loses nothing by it
 
-# reach: 1.2 m is the usual width of a bed, so that its middle is reached from both sides
-ARM_M = 0.6
-WALKED_M = 2.4  # what is wider is no bed but ground, and is walked on between rows
+# reach: beds are made 1.2 m wide, 1.5 m at most, so that their middle is reached from both sides
+ARM_M = 0.75
+WALKED_M = 2.0  # what is wider is no bed but ground, and is walked on between rows
 LEAN_OVER_M = 0.6  # one leans over what is lower
 PICKED_SHARE = 0.5  # of a neighbour's footprint radius: its outer leaves are pushed aside
+WAY_M = 0.3  # so much ground one needs to stand on, between a bed and a wall
+EDGE_STEP_M = 0.097  # between the places on an edge from which a hand is put in (odd, as ADJOIN_M)
 
 # spacing inside a planting, in plants for each plant the handbooks give room to
 DENSE = 4.0  # both spacings halved, though no single source is undercut
@@ -76,11 +78,14 @@ SHALLOW_M = 0.005  # of soil missing: less is not worth a word
 ROUND_STAKE_M = 0.1  # climbers are set a hand's breadth round a stake or ring
 LEANING_M = 0.7  # beans that do not climb lean on each other from this height
 LOOSE = 1.5  # times the usual distance in the row: out of each other's reach
-WIND_M = 1.5  # tall as a shoulder and free: blown over where nothing shelters it
+WIND_M = 1.5  # tall as a shoulder and free: blown over where nothing shelters it …
+STAKED_M = 1.0  # … and lower where the sources would tie it to something
 LEE = 10.0  # times its height: how far a hedge or fence breaks the wind
 SHELTER_M = 1.0  # lower than so nothing shelters a tall crop
-AMONG_M = 1.2  # plants of its height this near on all sides lean the wind off each other
-HOLDER_M = 0.3  # knee-high or nearly: a stem that young beans do not pull down
+AMONG_M = 1.2  # so near, three and more of its own planting break the wind for each other
+AMONG = 3
+HOLDER_M = 0.3  # knee-high or nearly: a stem that young beans do not pull down …
+HOLDER_LEAD_D = 14  # … as maize is when it was started two weeks before them
 
 # cover
 COVER_TIGHT = 1.05  # times its height: a plant may lift fleece a little

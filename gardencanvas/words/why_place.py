@@ -33,9 +33,10 @@ def _open_to_wind(_: Finding, measure: Measure) -> str:
     return (
         "A crop that the sources say wants a stake or net, or one that stands "
         f"{measure.small(limits.WIND_M)} tall and free, is blown over where nothing holds or shelters it. It "
-        f"counts as held by a support within {measure.small(limits.SUPPORT_REACH_M)}, and as sheltered in "
-        f"the lee of what is built or grown, out to {limits.LEE:.0f} times its height, or among its like on "
-        "all sides (common practice)."
+        f"counts as held by a support within {measure.small(limits.SUPPORT_REACH_M)}, and as sheltered "
+        f"near what is built or grown on the plot, out to {limits.LEE:.0f} times its height, or with "
+        f"{limits.AMONG} or more of its own planting within {measure.small(limits.AMONG_M)} (common "
+        "practice)."
     )
 
 
@@ -84,8 +85,8 @@ def _dug_beside(_: Finding, measure: Measure) -> str:
 def _out_of_reach(_: Finding, measure: Measure) -> str:
     return (
         f"From a path or a bed's edge one reaches {measure.small(limits.ARM_M)} into a bed without stepping "
-        "on it, which is why beds are made twice as wide. What is picked again and again must lie within "
-        "reach on some side, and no dense crop taller than "
+        "on it, which is why beds are made twice as wide at most. What is picked again and again must lie "
+        "within reach on some side, and no dense crop taller than "
         f"{measure.small(limits.LEAN_OVER_M)} may close every way to it (common practice)."
     )
 

@@ -25,8 +25,6 @@ def finding(report):
 
 
 def test_a_shallow_crop_that_stands_on_beside_potatoes_is_torn_when_they_are_dug():
-    report = beside("spring-onion", date(2027, 6, 20), kind="sown")
-    assert "dug beside" not in codes(report, "low")  # pulled while they are dug
     report = judged(POTATOES, rows("low", "strawberry", 3.0, 1, 0.4, 0.3, date(2027, 4, 1), y=-0.1))
     found = finding(report)
     assert found.plantings == ("low", "dug")

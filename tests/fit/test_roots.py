@@ -144,6 +144,10 @@ def test_roots_that_are_not_known_are_not_judged_and_are_named():
     report = check(garden(corn, unknown, beds=WIDE, crops=(mine,)))
     assert not found(report, "same roots")
     assert "root_depth_m" in report.plantings["squash"].estimated
+    (said,) = found(report, "roots not known")  # and never green because nothing was checked
+    assert said.plantings == ("squash", "corn")
+    assert said.numbers["unknown"] == "mine"
+    assert report.plantings["squash"].verdict >= Verdict.SHARES
 
 
 def test_draw_is_what_both_want():

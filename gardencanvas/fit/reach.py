@@ -1,0 +1,228 @@
+"""Reach: crops picked again and again that no arm reaches from a path or the edge of the bed.
+
+Common practice: beds are made 1.2 m wide, 1.5 m at most, so that an arm reaches their middle from both sides.
+Ground much wider than a bed is walked on between its rows, and is not judged.
+"""
+
+from collections.abc import Iterable, Sequence
+from functools import lru_cache
+from typing import NamedTuple
+
+import numpy as np
+import shapely
+from numpy.typing import NDArray
+from shapely.geometry.base import BaseGeometry
+
+from gardencanvas.crops.model import Crop, Group, Harvest
+from gardencanvas.fit.codes import Code
+from gardencanvas.fit.judged import Judged, finding_of, worst_of
+from gardencanvas.fit.near import box, near_pairs
+from gardencanvas.fit.report import Kind, Verdict
+from gardencanvas.fit.stands import HEIGHT, IN_BED, RADIUS, Stand
+from gardencanvas.fit.thresholds import (
+    ARM_M,
+    EDGE_STEP_M,
+    LEAN_OVER_M,
+    OUTSIDE_M,
+    PICKED_SHARE,
+    WALKED_M,
+    WAY_M,
+)
+from gardencanvas.garden.ground import Bed, Fixture, Path
+from gardencanvas.garden.places import bed_ground
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.intp]
+Bools = NDArray[np.bool_]
+
+
+def picked_often(crop: Crop) -> bool:
+    """Whether a grower comes back to it every few days: pods, fruits, leaves and herbs of the year.
+
+    Perennials are few plants in their place, to which one steps.
+    """
+    often = crop.harvest in (Harvest.REPEATED, Harvest.CUT_AGAIN) and crop.life != "perennial"
+    return often and crop.group not in (Group.FLOWER, Group.GREEN_MANURE)
+
+
+class Ground(NamedTuple):
+    """What one reaches in from, and what stands in the way of that.
+
+    From an edge along a wall, fence, hedge or shed nobody reaches in.
+    """
+
+    beds: Sequence[Bed]
+    paths: Sequence[Path]
+    fixtures: Sequence[Fixture]
+
+
+def too_far(stand: Stand, ground: Ground) -> Judged | None:
+    """Stations of an often picked crop out of an arm's reach of every path and edge."""
+    if not picked_often(stand.crop) or stand.begin == stand.end:
+        return None
+    far = np.zeros(len(stand.index))
+    for edges, some in _from_edges(stand, ground):
+        far[some] = shapely.distance(edges, shapely.points(stand.xy[some]))
+    some = np.flatnonzero(far > ARM_M + OUTSIDE_M)
+    if len(some) == 0:
+        return None
+    worst = worst_of(np.zeros(len(some), dtype=np.uint8), far[some])
+    numbers = {"distance_m": round(float(far[some[worst]]), 6), "arm_m": ARM_M}
+    return _judged(stand, (), some, numbers, worst)
+
+
+def shut_off(stand: Stand, partners: Iterable[Stand], ground: Ground) -> Judged | None:
+    """Stations within an arm's reach to which other, tall crops close every way.
+
+    Parameters
+    ----------
+    partners
+        Stands of other plantings that have to do with it.
+    """
+    if not picked_often(stand.crop) or stand.begin == stand.end:
+        return None
+    tall = [p for p in partners if _in_the_way(p, stand)]
+    if not tall:
+        return None
+    hidden: dict[int, tuple[str, ...]] = {}
+    for edges, some in _from_edges(stand, ground):
+        near = shapely.dwithin(edges, shapely.points(stand.xy[some]), ARM_M + OUTSIDE_M)
+        if near.any():
+            hidden.update(_hidden(stand, some[near], edges, tall))
+    if not hidden:
+        return None
+    names = {name for each in hidden.values() for name in each}
+    others = tuple(p for p in tall if p.planting.id in names)
+    return _judged(stand, others, np.array(sorted(hidden), dtype=np.intp), {"arm_m": ARM_M}, 0)
+
+
+def _from_edges(stand: Stand, ground: Ground) -> list[tuple[BaseGeometry, Ints]]:
+    """Edges one reaches its stations from, bed by bed."""
+    found = ((_edges(bed, ground.paths, ground.fixtures), some) for bed, some in _by_bed(stand, ground.beds))
+    return [(edges, some) for edges, some in found if edges is not None]
+
+
+def _by_bed(stand: Stand, beds: Sequence[Bed]) -> list[tuple[Bed, Ints]]:
+    """The beds its stations lie in, the one drawn last where they overlap."""
+    free = np.ones(len(stand.xy), dtype=bool)
+    found = []
+    for bed in reversed(beds):
+        x0, y0, x1, y1 = bed_ground(bed).bounds
+        a0, b0, a1, b1 = stand.box
+        if a0 > x1 or b0 > y1 or a1 < x0 or b1 < y0:
+            continue
+        inside = free & shapely.intersects_xy(bed_ground(bed), stand.xy[:, 0], stand.xy[:, 1])
+        if inside.any():
+            free &= ~inside
+            found.append((bed, np.flatnonzero(inside)))
+    return found
+
+
+def _edges(bed: Bed, paths: Sequence[Path], fixtures: Sequence[Fixture]) -> BaseGeometry | None:
+    """Where one stands to reach into a bed; None of ground that is walked on between its rows."""
+    x0, y0, x1, y1 = bed_ground(bed).bounds
+    bounds = (x0, y0, x1, y1)
+    near = tuple((p.line, p.width_m) for p in paths if _meets(p.line, p.width_m, bounds))
+    walls = tuple(f.outline for f in fixtures if f.kind != "tree" and _meets(f.outline, WAY_M, bounds))
+    return _edges_of(bed.outline, bed.holes, near, walls)
+
+
+def _meets(points: Sequence[tuple[float, float]], wide: float, bounds: tuple[float, ...]) -> bool:
+    x, y = [p[0] for p in points], [p[1] for p in points]
+    x0, y0, x1, y1 = bounds
+    return min(x) - wide <= x1 and max(x) + wide >= x0 and min(y) - wide <= y1 and max(y) + wide >= y0
+
+
+@lru_cache(maxsize=1024)
+def _edges_of(
+    outline: tuple[tuple[float, float], ...],
+    holes: tuple[tuple[tuple[float, float], ...], ...],
+    paths: tuple[tuple[tuple[tuple[float, float], ...], float], ...],
+    walls: tuple[tuple[tuple[float, float], ...], ...],
+) -> BaseGeometry | None:
+    ground = shapely.Polygon(outline, holes)
+    if _width_m(ground) > WALKED_M:
+        return None
+    edges: BaseGeometry = ground.boundary
+    for wall in walls:
+        edges = edges.difference(shapely.Polygon(wall).buffer(WAY_M))
+    trodden = [shapely.LineString(line).buffer(width / 2, cap_style="flat") for line, width in paths]
+    edges = shapely.union_all([edges, *(t.intersection(ground) for t in trodden)])
+    if edges.is_empty:  # walled in on all sides: one gets in somehow
+        edges = ground.boundary
+    return edges
+
+
+def _width_m(ground: shapely.Polygon) -> float:
+    """The shorter side of the least rectangle round a bed."""
+    ring = np.asarray(shapely.minimum_rotated_rectangle(ground).exterior.coords)
+    return float(np.hypot(*np.diff(ring[:3], axis=0).T).min())
+
+
+def _picking(stand: Stand) -> slice:
+    """Weeks of its harvest."""
+    first = stand.weeks.index(stand.times.harvest_first)
+    last = stand.weeks.index(stand.times.harvest_last)
+    return slice(max(first, stand.begin), max(min(last + 1, stand.end), 0))
+
+
+def _in_the_way(other: Stand, stand: Stand) -> bool:
+    """Whether it stands too tall to lean over for weeks while the stand is picked."""
+    weeks = _picking(stand)
+    over = other.sizes[HEIGHT, weeks] >= np.maximum(LEAN_OVER_M, stand.sizes[HEIGHT, weeks])
+    tall = np.count_nonzero(over & (other.sizes[IN_BED, weeks] > 0))
+    return bool(2 * tall > len(over))
+
+
+def _hidden(
+    stand: Stand, some: Ints, edges: BaseGeometry, tall: Sequence[Stand]
+) -> dict[int, tuple[str, ...]]:
+    """Stations every straight way to which, from an edge within reach, crosses a tall plant."""
+    weeks = _picking(stand)
+    centres = np.concatenate([t.xy for t in tall])
+    each = [PICKED_SHARE * float(t.sizes[RADIUS, weeks].max(initial=0.0)) for t in tall]
+    wide = np.repeat(each, [len(t.xy) for t in tall])
+    owner = np.repeat(np.arange(len(tall)), [len(t.xy) for t in tall])
+    xy = stand.xy[some]
+    close = near_pairs(xy, centres, box(xy), box(centres), ARM_M + float(wide.max()))
+    found = {}
+    feet = _feet(edges)
+    for row in np.unique(close.i).tolist():
+        block = close.j[close.i == row]
+        ways = feet[np.hypot(*(feet - xy[row]).T) <= ARM_M + OUTSIDE_M]
+        crossed = _crossed(xy[row], ways, centres[block], wide[block])
+        if len(ways) and crossed.any(axis=1).all():
+            names = {tall[k].planting.id for k in owner[block[crossed.any(axis=0)]]}
+            found[int(some[row])] = tuple(sorted(names))
+    return found
+
+
+def _feet(edges: BaseGeometry) -> Floats:
+    """Points along the edges, a hand's breadth apart at most, shape (n, 2)."""
+    return np.asarray(shapely.get_coordinates(shapely.segmentize(edges, EDGE_STEP_M)))
+
+
+def _crossed(spot: Floats, ways: Floats, centres: Floats, wide: Floats) -> Bools:
+    """Which straight ways from a spot pass through which discs, shape (ways, discs)."""
+    step = ways - spot
+    length = np.maximum((step * step).sum(axis=1), 1e-12)
+    to = centres - spot
+    along = np.clip(to @ step.T / length, 0.0, 1.0).T
+    off = to[None, :, :] - along[:, :, None] * step[:, None, :]
+    crossed: Bools = np.hypot(off[..., 0], off[..., 1]) < wide - OUTSIDE_M
+    return crossed
+
+
+def _judged(
+    stand: Stand,
+    others: tuple[Stand, ...],
+    some: Ints,
+    numbers: dict[str, float],
+    worst: int,
+) -> Judged:
+    times, marks = stand.times, np.full(len(some), Verdict.STRAINS, dtype=np.uint8)
+    finding = finding_of(
+        Kind.TIMING, Code.OUT_OF_REACH, stand, others, some, marks, (times.harvest_first, times.harvest_last),
+        {**numbers, "stations": len(some), "of": len(stand.index)}, worst=worst, mark="reach",
+    )  # fmt: skip
+    return Judged(finding, marks)
