@@ -1,0 +1,63 @@
+"""The measures of one layout."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date
+
+import numpy as np
+from numpy.typing import NDArray
+
+from gardencanvas.crops.model import Hazard
+from gardencanvas.measures.codes import Code
+from gardencanvas.measures.estimates import UNKNOWN, Estimate, Series
+
+Floats = NDArray[np.float64]
+Values = Mapping[Code, Estimate]
+
+
+@dataclass(frozen=True, slots=True)
+class Part:
+    """Measures of a whole layout, of one of its beds, or of one crop.
+
+    ``apart`` holds the same of its crops grown apart on the same ground. ``draws`` are the possible values of
+    what is estimated, shape (draws,) each: draw k of two parts is the same year and the same soil.
+    """
+
+    values: Values
+    apart: Values = field(default_factory=dict)
+    draws: Mapping[Code, Floats] = field(default_factory=dict)
+
+    def of(self, code: Code) -> Estimate:
+        """One measure; not known where it has none."""
+        return self.values.get(code, UNKNOWN)
+
+    def of_apart(self, code: Code) -> Estimate:
+        """One measure of its crops grown apart."""
+        return self.apart.get(code, UNKNOWN)
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """A hazard of one crop of a layout."""
+
+    crop: str
+    hazard: Hazard
+
+
+@dataclass(frozen=True, slots=True)
+class Measured:
+    """One layout in numbers.
+
+    ``beds`` by the bed's id, ``crops`` by the crop's id. ``series``: harvest of each crop, ground cover and
+    water, week by week. ``unknown_yields`` names crops of which no yield is known: their harvest is in no
+    sum.
+    """
+
+    layout: str
+    season: tuple[date, date]
+    whole: Part
+    beds: Mapping[str, Part]
+    crops: Mapping[str, Part]
+    series: tuple[Series, ...]
+    hazards: tuple[Caution, ...]
+    unknown_yields: tuple[str, ...]
