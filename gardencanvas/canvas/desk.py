@@ -10,6 +10,7 @@ from datetime import date
 from PySide6.QtCore import QObject, Signal
 
 from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.fit.checker import Checker
 from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Garden, Layout
 
@@ -42,6 +43,11 @@ class Desk(QObject):
     @property
     def catalogue(self) -> Catalogue:
         """All crops known here, the garden's own included."""
+        raise TypeError("Desk is a base: use Session")
+
+    @property
+    def checker(self) -> Checker:
+        """The engine that judges here, for searches on the window's own thread."""
         raise TypeError("Desk is a base: use Session")
 
     @property

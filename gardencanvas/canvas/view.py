@@ -364,6 +364,7 @@ class PlanView(PlanPane):
             event.accept()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
+        self._flush()  # a key speaks of where the mouse is now
         if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
             self._space = True
             self._show_cursor()

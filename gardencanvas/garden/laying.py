@@ -5,18 +5,27 @@ long side; distances from the bed's edge are rounded to a step where one is give
 """
 
 from dataclasses import dataclass
-from math import atan2, cos, degrees, floor, hypot, sin
+from math import atan2, cos, degrees, floor, hypot, sin, tau
 
 from shapely import LineString, Polygon, box
+from shapely import Point as ShapelyPoint
 from shapely.affinity import rotate
 from shapely.geometry.base import BaseGeometry
 
-from gardencanvas.garden.ground import Bed
-from gardencanvas.garden.pattern import Block, Rows, Spots, how_many
+from gardencanvas.garden.edits import made
+from gardencanvas.garden.errors import Refusal
+from gardencanvas.garden.ground import Bed, Path
+from gardencanvas.garden.pattern import Block, Drift, Edging, RingPattern, Rows, Spots, Strip, how_many
 from gardencanvas.garden.value import Point
 
 BLOCK_M = 1.2  # side of a fresh block: what two arms reach across a bed (common practice)
 ROW_M = 1.2  # length of a fresh row on bare plan
+STRIP_M = 0.4  # width of a fresh strip: a sowing band that is hoed from both sides (common practice)
+DRIFT_M = 1.2  # width of a fresh drift
+RING_M = 0.8  # width of a fresh ring: canes tied at the top stand so (common practice)
+# Discs thrown at random jam at 0.547 of the ground (Feder 1980, J. Theor. Biol. 87:237), that is 0.70
+# discs to a square of their own width; a little less is found quickly.
+_DARTS_THAT_FIT = 0.6
 _SHRINK_M = 0.05
 _FINE = 6  # digits kept of a metre: a thousandth of a millimetre
 
@@ -111,7 +120,9 @@ def row_in(bed: Bed, point: Point, in_row_m: float, between_m: float, step_m: fl
     )
 
 
-def block_in(bed: Bed, point: Point, spacing_m: float, step_m: float = 0.05) -> Block | None:
+def block_in(
+    bed: Bed, point: Point, spacing_m: float, step_m: float = 0.05, *, staggered: bool = False
+) -> Block | None:
     """A block round the point, ``BLOCK_M`` square or as large as the bed; None where no plant has room."""
     frame = frame_of(bed)
     u0, v0, u1, v1 = frame.ground.bounds
@@ -131,7 +142,95 @@ def block_in(bed: Bed, point: Point, spacing_m: float, step_m: float = 0.05) -> 
         length_m=round(right - left, _FINE),
         width_m=round(bottom - top, _FINE),
         spacing_m=spacing_m,
+        staggered=staggered,
     )
+
+
+def strip_in(bed: Bed, point: Point, spacing_m: float, across_m: float, step_m: float = 0.05) -> Strip | None:
+    """A band ``STRIP_M`` wide along the whole bed through the point; None where no plant has room."""
+    frame = frame_of(bed)
+    u0, v0, u1, v1 = frame.ground.bounds
+    u, v = frame.local(point)
+    wide = min(max(STRIP_M, across_m), v1 - v0)
+    top = _clamped(_stepped(v - wide / 2, v0, step_m), v0, v1 - wide)
+    begin, end = u0, u1
+    for line in (top + 1e-6, top + wide / 2, top + wide - 1e-6):
+        runs = _runs(frame.ground, line)
+        if not runs:
+            return None
+        a, b = min(runs, key=lambda run: max(run[0] - u, u - run[1], 0.0))
+        begin, end = max(begin, a), min(end, b)
+    if how_many(end - begin, spacing_m) < 1 or how_many(wide, across_m) < 1:
+        return None
+    return Strip(
+        origin=frame.plan(begin, top),
+        angle_deg=frame.angle_deg,
+        length_m=round(end - begin, _FINE),
+        width_m=round(wide, _FINE),
+        spacing_m=spacing_m,
+        across_m=across_m,
+    )
+
+
+def drift_at(point: Point, spacing_m: float, ground: Polygon | None) -> Drift | None:
+    """An irregular group round the point, within the ground where one is given; None without room."""
+    reach = max(DRIFT_M / 2, spacing_m)
+    around: BaseGeometry = ShapelyPoint(point).buffer(reach, quad_segs=4)
+    if ground is not None:
+        around = around.intersection(ground.buffer(-spacing_m / 2))
+        around = max(getattr(around, "geoms", [around]), key=lambda part: part.area)
+    if not isinstance(around, Polygon) or around.area < spacing_m**2:
+        return None
+    return Drift(
+        outline=tuple((round(x, _FINE), round(y, _FINE)) for x, y in around.exterior.coords[:-1]),
+        spacing_m=spacing_m,
+        plants=max(1, floor(_DARTS_THAT_FIT * around.area / spacing_m**2)),
+    )
+
+
+def ring_round(centre: Point, radius_m: float | None, spacing_m: float) -> RingPattern:
+    """A ring round a centre; without a radius one of ``RING_M`` across, or wide enough for six plants."""
+    radius = radius_m if radius_m else max(RING_M / 2, 6 * spacing_m / tau)
+    return RingPattern(origin=centre, radius_m=radius, spacing_m=min(spacing_m, tau * radius))
+
+
+def edging_in(bed: Bed, spacing_m: float) -> Edging:
+    """Plants all along a bed's rim, half their spacing within it, following corners and curves.
+
+    Raises
+    ------
+    Refusal
+        If the bed is too small.
+    """
+    ring = Polygon(bed.outline).buffer(-spacing_m / 2, join_style="mitre")
+    if not isinstance(ring, Polygon) or ring.is_empty:
+        raise Refusal(f"{bed.name} is too small for an edging at this spacing.")
+    line = [(round(x, _FINE), round(y, _FINE)) for x, y in ring.exterior.coords[:-1]]
+    return made(Edging, line=tuple(line), closed=True, spacing_m=spacing_m)
+
+
+def edging_beside(path: Path, point: Point, spacing_m: float) -> Edging:
+    """Plants along that side of a path which is nearer to the point, half their spacing off its edge."""
+    line = middle_line(path)
+    away = path.width_m / 2 + spacing_m / 2
+    sides = [line.offset_curve(away, join_style="mitre"), line.offset_curve(-away, join_style="mitre")]
+    side = min(sides, key=lambda each: each.distance(ShapelyPoint(point)))
+    parts = [p for p in getattr(side, "geoms", [side]) if isinstance(p, LineString)]
+    if not parts:
+        raise nothing_to_edge()
+    longest = max(parts, key=lambda part: part.length)
+    corners = tuple((round(x, _FINE), round(y, _FINE)) for x, y in longest.coords)
+    return made(Edging, line=corners, spacing_m=spacing_m)
+
+
+def middle_line(path: Path) -> LineString:
+    """The line along the middle of a path."""
+    return LineString(path.line)
+
+
+def nothing_to_edge() -> Refusal:
+    """What is said where neither a bed's rim nor a path is near."""
+    return Refusal("An edging goes along a bed's rim or a path; there is none near here.")
 
 
 def _shrunk(
@@ -166,8 +265,20 @@ def row_outside(point: Point, in_row_m: float, between_m: float) -> Rows:
     return Rows(origin=origin, length_m=length, spacing_m=in_row_m, row_spacing_m=between_m)
 
 
-def block_outside(point: Point, spacing_m: float) -> Block:
+def strip_outside(point: Point, spacing_m: float, across_m: float) -> Strip:
+    """A short band on bare plan, its middle at the point."""
+    length, width = max(ROW_M, spacing_m), max(STRIP_M, across_m)
+    origin = round(point[0] - length / 2, _FINE), round(point[1] - width / 2, _FINE)
+    return Strip(origin=origin, length_m=length, width_m=width, spacing_m=spacing_m, across_m=across_m)
+
+
+def spot(point: Point, spacing_m: float) -> Spots:
+    """One plant on bare plan."""
+    return Spots(points=(point,), spacing_m=spacing_m)
+
+
+def block_outside(point: Point, spacing_m: float, *, staggered: bool = False) -> Block:
     """A block on bare plan, its middle at the point."""
     side = max(BLOCK_M, spacing_m)
     origin = round(point[0] - side / 2, _FINE), round(point[1] - side / 2, _FINE)
-    return Block(origin=origin, length_m=side, width_m=side, spacing_m=spacing_m)
+    return Block(origin=origin, length_m=side, width_m=side, spacing_m=spacing_m, staggered=staggered)

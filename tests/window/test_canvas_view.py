@@ -10,8 +10,8 @@ from PySide6.QtGui import QColor, QContextMenuEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from gardencanvas.garden.copies import add_shifted, copies_of
 from gardencanvas.garden import edits
+from gardencanvas.garden.copies import add_shifted, copies_of
 from gardencanvas.garden.ground import Bed
 from tests.window.hand import CTRL, MIDDLE, SHIFT, Hand, two_rows
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import TYPE_CHECKING, Literal
 
 from PySide6.QtCore import QPoint, QPointF, Qt
@@ -10,15 +9,18 @@ from PySide6.QtGui import QKeyEvent
 
 from gardencanvas.canvas.look import CM
 from gardencanvas.canvas.naming import translate
+from gardencanvas.canvas.tools.carried import Carried
+from gardencanvas.canvas.tools.offers import BedOffers
 from gardencanvas.canvas.tools.tool import Pointer, Tool
-from gardencanvas.crops.model import Crop
-from gardencanvas.garden import edits, laying
+from gardencanvas.garden import edits
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.ground import Bed
-from gardencanvas.garden.pattern import Block, Rows, Spots
+from gardencanvas.garden.laid import Mode as Laying
+from gardencanvas.garden.laid import laid
+from gardencanvas.garden.pattern import Pattern
 from gardencanvas.garden.places import bed_at
-from gardencanvas.garden.planting import Planting, Start
+from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.value import Point, new_id
 from gardencanvas.season.usual_start import usual_start
 from gardencanvas.words.plain import crop_name
@@ -26,43 +28,26 @@ from gardencanvas.words.plain import crop_name
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
 
-Mode = Literal["rows", "block", "single"]
-_MODES: dict[int, Mode] = {Qt.Key.Key_1: "rows", Qt.Key.Key_2: "block", Qt.Key.Key_3: "single"}
+Mode = Laying | Literal["between"]
+_MODES: dict[int, Mode] = {
+    Qt.Key.Key_1: "rows",
+    Qt.Key.Key_2: "block",
+    Qt.Key.Key_3: "single",
+    Qt.Key.Key_4: "strip",
+    Qt.Key.Key_5: "staggered",
+    Qt.Key.Key_6: "ring",
+    Qt.Key.Key_7: "edging",
+    Qt.Key.Key_8: "drift",
+    Qt.Key.Key_9: "between",
+}
 _STEPS = {
     Qt.Key.Key_Left: (-1, 0),
     Qt.Key.Key_Right: (1, 0),
     Qt.Key.Key_Up: (0, -1),
     Qt.Key.Key_Down: (0, 1),
 }
+_WIDER = {Qt.Key.Key_Plus: 0.01, Qt.Key.Key_Equal: 0.01, Qt.Key.Key_Minus: -0.01}
 _STEP_CM, _STRIDE_CM = 5.0, 50.0
-_UNKNOWN_SPACING_M = 0.3  # common practice: a middling garden spacing, where the crop's is not known
-
-
-@dataclass(frozen=True, slots=True)
-class Carried:
-    """What is on the mouse."""
-
-    crop: Crop
-    crop_id: str
-    variety: str | None
-    start: Start
-    planting_id: str
-
-    @property
-    def in_row_m(self) -> float:
-        """Spacing within the row."""
-        return self.crop.in_row_m.mid if self.crop.in_row_m else _UNKNOWN_SPACING_M
-
-    @property
-    def between_m(self) -> float:
-        """Spacing between rows, at least that within them."""
-        between = self.crop.between_rows_m.mid if self.crop.between_rows_m else self.in_row_m
-        return max(between, self.in_row_m)
-
-    @property
-    def even_m(self) -> float:
-        """Equal spacing each way that gives a plant the same ground as its rows: √(in the row × between)."""
-        return float(round((self.in_row_m * self.between_m) ** 0.5, 3))
 
 
 class PlaceTool(Tool):
@@ -78,11 +63,13 @@ class PlaceTool(Tool):
         self.at = QPointF()
         self._after: Garden | None = None
         self._where: Bed | None = None
+        self._offers = BedOffers(view)
 
     def hint(self) -> str:
         return translate(
             "Canvas",
-            "Over a bed: 1 row, 2 block, 3 single plant. Arrows move it, Enter puts it down, Esc gives up.",
+            "1 row, 2 block, 3 single, 4 strip, 5 staggered, 6 ring, 7 edging, 8 drift, 9 between the rows. "
+            "+ and − space it, arrows move it, Enter puts it down, Esc gives up.",
         )
 
     @property
@@ -111,32 +98,21 @@ class PlaceTool(Tool):
         carried = self._carried
         if carried is None:
             return None
-        step = self.view.snap_step_m
         self._where = bed_at(self.view.desk.layout, point)
-        pattern = self._pattern(carried, self._where, point, step)
-        return edits.made(
-            Planting,
-            id=carried.planting_id,
-            crop=carried.crop_id,
-            varieties=(carried.variety,) if carried.variety else (),
-            pattern=pattern,
-            start=carried.start,
-        )
+        return carried.planting(self._pattern(carried, self._where, point))
 
-    def _pattern(self, carried: Carried, bed: Bed | None, point: Point, step: float) -> Rows | Block | Spots:
-        """Rows, block or one plant; one plant where a bed is too small for the rest."""
-        if bed is None:
-            if self.mode == "rows":
-                return laying.row_outside(point, carried.in_row_m, carried.between_m)
-            if self.mode == "block":
-                return laying.block_outside(point, carried.even_m)
-            return Spots(points=(point,), spacing_m=carried.in_row_m)
-        made: Rows | Block | None = None
-        if self.mode == "rows":
-            made = laying.row_in(bed, point, carried.in_row_m, carried.between_m, step)
-        elif self.mode == "block":
-            made = laying.block_in(bed, point, carried.even_m, step)
-        return made or laying.spot_in(bed, point, carried.in_row_m, step)
+    def _pattern(self, carried: Carried, bed: Bed | None, point: Point) -> Pattern:
+        """What it becomes at a point; between the rows of a bed, the nearest of its free places."""
+        layout = self.view.desk.layout
+        if self.mode != "between":
+            self._offers.clear()
+            return laid(layout, self.mode, point, carried.room, self.view.snap_step_m)
+        if bed is not None:
+            self._offers.show(bed, carried)
+            place = self._offers.nearest(point)
+            if place is not None:
+                return place.pattern
+        return laid(layout, "rows", point, carried.room, self.view.snap_step_m)
 
     def show_at(self, at: QPointF, pixel: QPoint) -> None:
         """Lay the ghost at a place and judge it."""
@@ -150,6 +126,7 @@ class PlaceTool(Tool):
                 return
             after = edits.add(desk.garden, desk.layout_id, [planting])
         except Refusal as refusal:
+            self.hide()
             self.view.say(str(refusal))
             return
         self._after = after
@@ -169,6 +146,12 @@ class PlaceTool(Tool):
             "rows": translate("Canvas", "Add row of {0}"),
             "block": translate("Canvas", "Add block of {0}"),
             "single": translate("Canvas", "Add one {0}"),
+            "strip": translate("Canvas", "Add strip of {0}"),
+            "staggered": translate("Canvas", "Add staggered block of {0}"),
+            "ring": translate("Canvas", "Add ring of {0}"),
+            "edging": translate("Canvas", "Add edging of {0}"),
+            "drift": translate("Canvas", "Add drift of {0}"),
+            "between": translate("Canvas", "Add {0} between the rows"),
         }
         done = self.view.commit(after, texts[self.mode].format(name))
         if done:
@@ -180,12 +163,14 @@ class PlaceTool(Tool):
     def hide(self) -> None:
         """Take the ghost off the plan but keep carrying: the mouse has left the plan."""
         self._after = None
+        self._offers.clear()
         self.view.hush()
         self.view.plan.ghosts = frozenset()
         self.view.settle()
 
     def _forget(self) -> None:
         self._carried = self._after = None
+        self._offers.clear()
         self.view.hush()
         self.view.plan.ghosts = frozenset()
 
@@ -214,6 +199,8 @@ class PlaceTool(Tool):
         key = Qt.Key(event.key())
         if key in _MODES:
             self.mode = _MODES[key]
+        elif key in _WIDER and self._carried is not None:
+            self._carried = self._carried.spaced(_WIDER[Qt.Key(key)])
         elif key in _STEPS:
             stride = event.modifiers() & Qt.KeyboardModifier.ShiftModifier
             step = _STRIDE_CM if stride else _STEP_CM
