@@ -1,13 +1,17 @@
-"""Supports and covers that act on a planting."""
+"""Supports, stems to climb and covers that act on a planting."""
 
 from collections.abc import Sequence
+from datetime import timedelta
+from functools import cache
 
 import numpy as np
 import shapely
 from numpy.typing import NDArray
 
+from gardencanvas.crops.interactions import Effect, interactions
 from gardencanvas.crops.model import Crop, Habit, Layer
-from gardencanvas.fit.thresholds import AIDED_SHARE, SUPPORT_REACH_M
+from gardencanvas.fit.near import box, near_pairs
+from gardencanvas.fit.thresholds import AIDED_SHARE, HOLDER_LEAD_D, SUPPORT_REACH_M
 from gardencanvas.garden.garden import Layout
 from gardencanvas.garden.ground import Cover, LineSupport, RingSupport
 from gardencanvas.garden.planting import Planting
@@ -47,14 +51,47 @@ def reached(xy: NDArray[np.float64], support: LineSupport | RingSupport) -> Bool
     return line
 
 
+@cache
+def holders(climber: str) -> frozenset[str]:
+    """Crops whose stems a climber climbs, by id: maize and sunflower for beans (several trials)."""
+    return frozenset(
+        crop
+        for i in interactions()
+        if i.effect is Effect.SUPPORT and i.counts and climber in i.b
+        for crop in i.a
+    )
+
+
+def held_up(planting: Planting, others: Sequence[Planting]) -> Bools:
+    """Which stations of a climber find a stem that was started early enough to hold it, shape (n,).
+
+    Beans are sown when the maize is knee-high, or they pull it down (three sisters; Mt. Pleasant 2016): two
+    weeks after it at least.
+    """
+    xy = planting.stations
+    on = np.zeros(len(xy), dtype=bool)
+    by = holders(planting.crop)
+    for other in others if by else ():
+        if other.crop in by and up_in_time(other, planting):
+            stems = other.stations
+            on[near_pairs(xy, stems, box(xy), box(stems), SUPPORT_REACH_M).i] = True
+    return on
+
+
+def up_in_time(holder: Planting, climber: Planting) -> bool:
+    """Whether a crop has the lead it needs over one that is to climb it."""
+    return holder.start.on <= climber.start.on - timedelta(days=HOLDER_LEAD_D)
+
+
 def growing_of(layout: Layout, planting: Planting, crop: Crop) -> Growing:
-    """A planting as the season sees it, with what supports and covers of its layout do for it."""
+    """A planting as the season sees it, with what supports, stems and covers of its layout do for it."""
     cover = warming_cover(planting, layout.covers)
     return Growing(
         crop,
         planting.start,
         planting.end,
-        supported=supported(planting, crop, layout.supports),
+        supported=supported(planting, crop, layout.supports)
+        or bool(held_up(planting, layout.plantings).mean() >= AIDED_SHARE),
         warmed=cover is not None,
         warmed_until=cover.last if cover is not None else None,
     )

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Crop
-from gardencanvas.fit.aids import growing_of
+from gardencanvas.fit.aids import growing_of, holders
 from gardencanvas.fit.outlook import Outlook, outlook_of
 from gardencanvas.fit.same import same_items
 from gardencanvas.fit.stands import Stand, grid, stand_of
@@ -40,6 +40,7 @@ class Standing:
         self._weeks = grid(layout.season)
         self._kept: dict[str, _Kept] = {}
         self._aids: tuple[object, ...] = ()
+        self._stems: tuple[Planting, ...] = ()
         self._courses: dict[_Key, tuple[Course, int, Outlook]] = {}  # the crop is held, and so its identity
 
     def serves(self, site: Site, layout: Layout) -> bool:
@@ -50,12 +51,15 @@ class Standing:
         """Stands of each planting, in the layout's order."""
         aids = (*layout.supports, *layout.covers)
         aided = same_items(aids, self._aids)
+        climbed = frozenset().union(*(holders(p.crop) for p in layout.plantings))
+        stems = tuple(p for p in layout.plantings if p.crop in climbed)
+        held = same_items(stems, self._stems)
         todo: list[tuple[Planting, tuple[Growing, ...]]] = []
         kept: dict[str, _Kept] = {}
         for planting in layout.plantings:
             old = self._kept.get(planting.id)
             same = old is not None and old.stands[0].planting is planting
-            if old is not None and same and aided:
+            if old is not None and same and aided and (held or not holders(planting.crop)):
                 kept[planting.id] = old
                 continue
             growing = self._growing(planting, layout)
@@ -66,7 +70,7 @@ class Standing:
         if todo:
             kept.update(self._followed(todo))
         self._kept = kept
-        self._aids = aids
+        self._aids, self._stems = aids, stems
         return {p.id: kept[p.id].stands for p in layout.plantings}
 
     def _growing(self, planting: Planting, layout: Layout) -> tuple[Growing, ...]:

@@ -6,15 +6,22 @@ from math import floor, pi
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.crops.interactions import Effect, between
 from gardencanvas.crops.model import Crop, Group, Layer
-from gardencanvas.fit.aids import reached
+from gardencanvas.fit.aids import holders, reached, up_in_time
 from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, Number, finding_of
 from gardencanvas.fit.near import near_pairs, own_pairs
 from gardencanvas.fit.report import Kind, Verdict
-from gardencanvas.fit.stands import Stand
-from gardencanvas.fit.thresholds import AIDED_SHARE, LEANING_M, LOOSE, ROUND_STAKE_M, SUPPORT_REACH_M
+from gardencanvas.fit.stands import HEIGHT, Stand
+from gardencanvas.fit.thresholds import (
+    AIDED_SHARE,
+    GROWN_IN,
+    HOLDER_M,
+    LEANING_M,
+    LOOSE,
+    ROUND_STAKE_M,
+    SUPPORT_REACH_M,
+)
 from gardencanvas.garden.ground import LineSupport, RingSupport
 
 Floats = NDArray[np.float64]
@@ -71,7 +78,7 @@ def _bare(stand: Stand, partners: Iterable[Stand], supports: Sequence[AnySupport
     """
     on = _held(stand, supports)
     for other in partners:
-        if _holds(other, stand):
+        if _holds_up(other, stand):
             near = near_pairs(stand.xy, other.xy, stand.box, other.box, SUPPORT_REACH_M)
             on[near.i] = True
     if on.mean() >= AIDED_SHARE:
@@ -85,13 +92,12 @@ def _bare(stand: Stand, partners: Iterable[Stand], supports: Sequence[AnySupport
     return _judged(stand, Code.NO_SUPPORT, some, numbers, "")
 
 
-def _holds(other: Stand, climber: Stand) -> bool:
-    """Whether another crop's stems hold a climber while both stand."""
-    both = min(other.end, climber.end) > max(other.begin, climber.begin)
-    return both and any(
-        i.effect is Effect.SUPPORT and i.counts and i.acts(climber.crop, other.crop)
-        for i in between(other.crop, climber.crop)
-    )
+def _holds_up(other: Stand, climber: Stand) -> bool:
+    """Whether another crop's stems hold a climber: they stand tall enough when it begins to climb."""
+    if other.crop.id not in holders(climber.crop.id) or not up_in_time(other.planting, climber.planting):
+        return False
+    climbs = min(climber.begin + GROWN_IN // 7, climber.end - 1)
+    return bool(other.begin <= climbs < other.end and other.sizes[HEIGHT, climbs] >= HOLDER_M)
 
 
 def room_for(crop: Crop, support: AnySupport) -> int:

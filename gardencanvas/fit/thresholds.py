@@ -85,7 +85,7 @@ SHELTER_M = 1.0  # lower than so nothing shelters a tall crop
 AMONG_M = 1.2  # so near, three and more of its own planting break the wind for each other
 AMONG = 3
 HOLDER_M = 0.3  # knee-high or nearly: a stem that young beans do not pull down …
-HOLDER_LEAD_D = 14  # … as maize is when it was started two weeks before them
+HOLDER_LEAD_D = 14  # … as maize started two weeks before them is when they climb
 
 # cover
 COVER_TIGHT = 1.05  # times its height: a plant may lift fleece a little

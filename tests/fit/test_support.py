@@ -6,10 +6,13 @@ import pytest
 
 from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.fit import Checker, check
+from gardencanvas.fit.aids import growing_of
 from gardencanvas.fit.report import Verdict
 from gardencanvas.fit.support import leans, room_for, wants_support
 from gardencanvas.garden import edits
 from gardencanvas.garden.ground import LineSupport, RingSupport
+from gardencanvas.season.course import Weeks
+from gardencanvas.season.growth import follow
 from tests.fit.makers import WIDE, rows, spot
 from tests.garden.makers import garden
 
@@ -54,15 +57,37 @@ def test_bushes_and_what_grows_along_the_ground_want_none(crop_id):
 
 def test_maize_holds_the_beans_sown_among_it():
     """The milpa: beans climb the stems (several trials); beside lettuce they have nothing to climb."""
-    beans = rows("beans", "climbing-bean", 3.0, 1, 0.15, 0.3, MAY, "sown")
+    beans = rows("beans", "climbing-bean", 3.0, 1, 0.15, 0.3, date(2027, 6, 5), "sown")
     corn = rows("tall", "sweetcorn", 3.0, 1, 0.4, 0.3, date(2027, 5, 10), "sown", y=0.1)
     assert found([beans, corn]) == []
+    # and they grow as tall as on a net
+    height = [
+        follow_height(garden(beans, *some, beds=WIDE), supports)
+        for some, supports in (((corn,), ()), ((), (net(),)), ((), ()))
+    ]
+    assert height[0] == height[1] > height[2]
     low = rows("low", "lettuce", 3.0, 1, 0.25, 0.3, MAY, y=0.1)
     assert [f.code for f in found([beans, low])] == ["no support"]
 
 
-def test_maize_that_is_gone_or_far_holds_nothing():
+def follow_height(made, supports):
+    """How tall the beans are on the first of August."""
+    layout = edits.add(made, "l1", list(supports)).layout("l1") if supports else made.layout("l1")
+    planting = layout.plantings[0]
+    growing = growing_of(layout, planting, CROPS.resolve(planting.crop))
+    weeks = Weeks(date(2027, 1, 4), 52)
+    return float(follow(made.site, [growing], weeks).height_m[0, weeks.index(date(2027, 8, 1))])
+
+
+def test_maize_not_yet_knee_high_holds_nothing():
+    """Beans are sown when the maize is knee-high, or they pull it down (Mt. Pleasant 2016)."""
+    corn = rows("tall", "sweetcorn", 3.0, 1, 0.4, 0.3, MAY, "sown", y=0.1)
     beans = rows("beans", "climbing-bean", 3.0, 1, 0.15, 0.3, MAY, "sown")
+    assert [f.code for f in found([beans, corn])] == ["no support"]
+
+
+def test_maize_that_is_gone_or_far_holds_nothing():
+    beans = rows("beans", "climbing-bean", 3.0, 1, 0.15, 0.3, date(2027, 6, 5), "sown")
     far = rows("tall", "sweetcorn", 3.0, 1, 0.4, 0.3, date(2027, 5, 10), "sown", y=0.7)
     assert [f.code for f in found([beans, far])] == ["no support"]
     early = rows(
@@ -115,7 +140,7 @@ def test_one_bean_out_of_a_row_is_the_only_one_to_lean():
 
 
 def test_a_support_put_up_beside_maize_that_goes_is_seen_at_once():
-    beans = rows("beans", "climbing-bean", 3.0, 1, 0.15, 0.3, MAY, "sown")
+    beans = rows("beans", "climbing-bean", 3.0, 1, 0.15, 0.3, date(2027, 6, 5), "sown")
     corn = rows("tall", "sweetcorn", 3.0, 1, 0.4, 0.3, date(2027, 5, 10), "sown", y=0.1)
     both = garden(beans, corn, beds=WIDE)
     checker = Checker()
