@@ -1,6 +1,7 @@
 """Open a garden file: bounded reading, strict JSON, migration, validation."""
 
 import json
+import os
 from pathlib import Path
 from typing import Any
 
@@ -9,6 +10,8 @@ from pydantic import ValidationError
 from gardencanvas.crops.catalogue import UnknownCrop, catalogue
 from gardencanvas.files.errors import FileRefused, NewerFormat
 from gardencanvas.files.migrations import migrated
+from gardencanvas.files.stamps import Stamp
+from gardencanvas.files.stamps import stamp as stamp_of
 from gardencanvas.garden.errors import refusal
 from gardencanvas.garden.garden import FORMAT, Garden
 
@@ -24,21 +27,36 @@ def open_garden(path: Path | str) -> Garden:
     FileRefused
         With one sentence for the grower, whatever is wrong with the file.
     """
+    return open_stamped(path)[0]
+
+
+def open_stamped(path: Path | str) -> tuple[Garden, Stamp]:
+    """Read a garden file, and what it was when it was read; raises ``FileRefused``."""
     path = Path(path)
+    data, stamp = read_stamped(path)
+    return garden_from_bytes(data, path.name), stamp
+
+
+def read_stamped(path: Path) -> tuple[bytes, Stamp]:
+    """The bytes of a file of bounded size, and its stamp; raises ``FileRefused``."""
     try:
-        size = path.stat().st_size
         if path.is_dir():
             raise FileRefused(f"{path.name} is a folder, not a garden file.")
-        if size > MAX_BYTES:
-            raise FileRefused(
-                f"{path.name} is {size / 1e6:.0f} MB; a garden file has at most {MAX_BYTES / 1e6:.0f} MB."
-            )
-        data = path.read_bytes()
+        if path.exists() and not path.is_file():
+            raise FileRefused(f"{path.name} is not a file.")  # a pipe would be waited for without end
+        with path.open("rb") as file:
+            found = os.fstat(file.fileno())
+            data = b"" if found.st_size > MAX_BYTES else file.read(MAX_BYTES + 1)
     except FileNotFoundError as error:
         raise FileRefused(f"There is no file {path}.") from error
     except OSError as error:
         raise FileRefused(f"{path.name} cannot be read: {error.strerror or error}.") from error
-    return garden_from_bytes(data, path.name)
+    size = max(found.st_size, len(data))
+    if size > MAX_BYTES:
+        raise FileRefused(
+            f"{path.name} is {size / 1e6:.0f} MB; a garden file has at most {MAX_BYTES / 1e6:.0f} MB."
+        )
+    return data, stamp_of(found, data)
 
 
 def garden_from_bytes(data: bytes, name: str) -> Garden:
