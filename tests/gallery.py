@@ -102,6 +102,13 @@ def drag_outside() -> MainWindow:
 
 
 @state
+def between_the_rows() -> MainWindow:
+    main = _carry(window(Session(demo_garden())), "radish", 1.3, 0.6, "between")
+    settle(2500)
+    return main
+
+
+@state
 def one_selected() -> MainWindow:
     return _select(window(Session(demo_garden())), "p-kohlrabi")
 

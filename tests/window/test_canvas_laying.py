@@ -67,6 +67,8 @@ def test_an_edging_follows_the_side_of_a_path_that_is_nearer(hand):
     path = Path(id="path", line=((5.0, 0.0), (5.0, 3.0)), width_m=0.4)
     hand.session.propose(edits.add(hand.session.garden, hand.session.layout_id, [path]), "Add")
     hand.view.zoom_out()
+    hand.view.fit()
+    hand.view.zoom_out()
     carry(hand, "french-marigold", 5.3, 1.5, "edging")
     hand.view.carry_drop()
     planting = added(hand)

@@ -59,16 +59,21 @@ class OffersItem(Part):
         world = painter.worldTransform()
         painter.save()
         painter.setWorldTransform(QTransform())
+        written: list[QRectF] = []
         for each in self.offered:
-            if each.text:
-                box = each.path.boundingRect()
-                self._write(painter, world.map(QPointF(box.left(), box.center().y())), each.text)
+            box = each.path.boundingRect()
+            plate = self._plate(world.map(QPointF(box.left(), box.center().y())), each.text)
+            if each.text and not any(plate.intersects(other) for other in written):
+                self._write(painter, plate, each.text)
+                written.append(plate)
         painter.restore()
 
-    def _write(self, painter: QPainter, at: QPointF, text: str) -> None:
-        font = self.look.font(11, bold=True)
+    def _plate(self, at: QPointF, text: str) -> QRectF:
         width = self.look.metrics(11, bold=True).horizontalAdvance(text) + 10
-        plate = QRectF(at.x() - width - 4, at.y() - 9, width, 18)
+        return QRectF(at.x() - width - 4, at.y() - 9, width, 18)
+
+    def _write(self, painter: QPainter, plate: QRectF, text: str) -> None:
+        font = self.look.font(11, bold=True)
         painter.setPen(Qt.PenStyle.NoPen)
         painter.setBrush(tone(self.look.colours.note, 225))
         painter.drawRoundedRect(plate, 4, 4)
