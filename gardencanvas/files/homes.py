@@ -31,7 +31,7 @@ def home_of(path: Path | None, work: Path | None = None) -> Path:
         return work / f"new-{secrets.token_hex(8)}"
     real = os.path.normcase(os.path.realpath(path))
     key = hashlib.blake2b(os.fsencode(real), digest_size=10).hexdigest()
-    stem = "".join(c for c in path.stem if c.isascii() and (c.isalnum() or c in "-_"))[:24]
+    stem = "".join(c for c in Path(real).stem if c.isascii() and (c.isalnum() or c in "-_"))[:24]
     return work / f"{stem or 'garden'}-{key}"
 
 

@@ -22,7 +22,7 @@ class LeftOver:
     path: Path | None
     name: str
     written: datetime
-    fault: str = ""  # why it cannot be read, if it cannot
+    fault: str = ""  # what is wrong with the journal, if anything is
 
 
 def left_over(work: Path | None = None) -> list[LeftOver]:
