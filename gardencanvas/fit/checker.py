@@ -14,6 +14,8 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.catalogue import Catalogue, catalogue
 from gardencanvas.fit.beside import vault
+from gardencanvas.fit.codes import Code
+from gardencanvas.fit.crowding_together import crowding_together
 from gardencanvas.fit.frost import frost
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.nearby import nearby
@@ -208,6 +210,7 @@ class _State:
             own += frost(stand)
         paired = [j for p in pairings for j in p.judged]
         mine = [j for j in paired if j.finding.plantings[0] == planting]
+        own += _pressed(stands, pairings, mine)
         sharing = [some for p in pairings for name, some in p.sharing if name == planting]
         spare = [d for j in mine if (d := days_to_spare(j)) is not None]
         return opinion(stands, light, [*own, *mine], sharing, min(spare, default=None))
@@ -236,6 +239,21 @@ class _State:
         ranked.sort(key=itemgetter(0, 1))
         self._ranked = ranked
         return tuple(r[2] for r in ranked)
+
+
+def _pressed(stands: Stands, pairings: Sequence[Pairing], mine: Sequence[Judged]) -> list[Judged]:
+    """What several neighbours do to a planting together."""
+    if len(pairings) < 2 and all(len(p.meetings) < 2 for p in pairings):
+        return []
+    alone = np.zeros(stands[0].planting.pattern.count, dtype=np.uint8)
+    for each in mine:
+        if each.finding.code == Code.CROWDED:
+            np.maximum.at(alone, each.finding.stations, each.marks)
+    meetings = [m for p in pairings for m in p.meetings]
+    found = (
+        crowding_together(s, [m for m in meetings if s is m.a or s is m.b], alone[s.index]) for s in stands
+    )
+    return [j for j in found if j is not None]
 
 
 def _pair(one: str, two: str) -> tuple[str, str]:

@@ -13,6 +13,7 @@ from gardencanvas.fit.thresholds import CHOKED, CHOKED_TIME, CROWDED, CROWDED_DA
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
+Bools = NDArray[np.bool_]
 
 
 def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
@@ -23,10 +24,7 @@ def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
     """
     other = meeting.b if sufferer is meeting.a else meeting.a
     side = meeting.side(sufferer)
-    together = meeting.together
-    if sufferer.crop.harvest is Harvest.SINGLE:  # grown by its first harvest, and only waiting after it
-        ready = sufferer.weeks.index(sufferer.times.harvest_first) - meeting.begin
-        together = together & (meeting.starts <= ready)
+    together = growing_together(meeting, sufferer)
     rows = np.flatnonzero(((side.crowded >= CROWDED) & together).any(axis=1))
     if len(rows) == 0:
         return None
@@ -35,15 +33,28 @@ def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
     excess = (side.crowded[rows] - spare.share[side.stations[rows]][:, size]) * together
     days = 7 * meeting.lengths
     crowded_days: Ints = (excess >= CROWDED) @ days
-    choked_days: Ints = (excess >= CHOKED) @ days
-    some = max(float(CROWDED_DAYS), CROWDED_TIME * sufferer.growing_days)
-    marks = np.where(crowded_days >= some, Verdict.STRAINS, Verdict.CLEAR).astype(np.uint8)
-    long = max(float(CROWDED_DAYS), CHOKED_TIME * sufferer.growing_days)
-    marks[choked_days >= long] = Verdict.CLASHES
+    marks = marks_of(sufferer, crowded_days, (excess >= CHOKED) @ days)
     bad = np.flatnonzero(marks)
     if len(bad) == 0:
         return None
     return _judged(meeting, sufferer, other, rows[bad], marks[bad], excess[bad], crowded_days[bad])
+
+
+def growing_together(meeting: Meeting, stand: Stand) -> Bools:
+    """In which spells both stand and the one still grows, shape (spells,)."""
+    if stand.crop.harvest is Harvest.SINGLE:  # grown by its first harvest, and only waiting after it
+        ready = stand.weeks.index(stand.times.harvest_first) - meeting.begin
+        return meeting.together & (meeting.starts <= ready)
+    return meeting.together
+
+
+def marks_of(stand: Stand, crowded_days: Ints, choked_days: Ints) -> NDArray[np.uint8]:
+    """Verdict of stations from the days in which they lack ground."""
+    some = max(float(CROWDED_DAYS), CROWDED_TIME * stand.growing_days)
+    marks = np.where(crowded_days >= some, Verdict.STRAINS, Verdict.CLEAR).astype(np.uint8)
+    long = max(float(CROWDED_DAYS), CHOKED_TIME * stand.growing_days)
+    marks[choked_days >= long] = Verdict.CLASHES
+    return marks
 
 
 def _judged(

@@ -12,6 +12,7 @@ CHOKED = 0.50
 CROWDED_DAYS = 14  # a touch in the last days before harvest does no harm …
 CROWDED_TIME = 1 / 5  # … nor one in a small part of the time a plant grows
 CHOKED_TIME = 1 / 4
+PRESSES = 0.05  # of several that crowd a plant together, one that takes less is not named
 # heights: crops one of which is a quarter as high as the other stand in different storeys, from three
 # quarters on they fill the same
 UNLIKE = 0.25
