@@ -24,12 +24,10 @@ from gardencanvas.canvas.naming import named
 from gardencanvas.canvas.pane import PlanPane
 from gardencanvas.canvas.shapes import span
 from gardencanvas.canvas.snapping import GRID_CM, Snapping, lines_of
-from gardencanvas.canvas.tools.draw_bed import DrawBedTool, DrawPolygonTool
+from gardencanvas.canvas.tools.chest import tools_of
 from gardencanvas.canvas.tools.handles import handles_for
-from gardencanvas.canvas.tools.measure import MeasureTool
 from gardencanvas.canvas.tools.pan import PanTool
 from gardencanvas.canvas.tools.place import Mode, PlaceTool
-from gardencanvas.canvas.tools.select import SelectTool
 from gardencanvas.canvas.tools.tool import Pointer, Tool
 from gardencanvas.fit.report import FitReport, Verdict
 from gardencanvas.garden.garden import Garden
@@ -68,15 +66,7 @@ class PlanView(PlanPane):
         self._waiting: Pointer | None = None
         self._pan: PanTool | None = None
         self.place = PlaceTool(self)
-        made = (
-            SelectTool(self),
-            DrawBedTool(self),
-            DrawPolygonTool(self),
-            self.place,
-            PanTool(self),
-            MeasureTool(self),
-        )
-        self.tools: dict[str, Tool] = {tool.name: tool for tool in made}
+        self.tools: dict[str, Tool] = {"place": self.place, **tools_of(self)}
         self.tool = self.tools["select"]
         desk.changed.connect(self._changed)
         desk.previewed.connect(self._judged)
@@ -229,7 +219,7 @@ class PlanView(PlanPane):
     # tools and carrying
 
     def set_tool(self, name: str) -> None:
-        """Choose a tool: select, bed, polygon, pan, measure (place comes with ``carry``)."""
+        """Choose a tool by its name in ``tools`` (place comes with ``carry``)."""
         tool = self.tools[name]
         if tool is not self.tool:
             self.tool.leave()
@@ -359,13 +349,20 @@ class PlanView(PlanPane):
             return
         if not self._pressed and self.tool is self.tools["select"]:
             return
-        own = (Qt.Key.Key_Escape, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Backspace)
+        own = (
+            Qt.Key.Key_Escape,
+            Qt.Key.Key_Return,
+            Qt.Key.Key_Enter,
+            Qt.Key.Key_Backspace,
+            Qt.Key.Key_Delete,
+        )
         if event.key() in own or event.text() in set("0123456789.,x×"):
             event.accept()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         self._flush()  # a key speaks of where the mouse is now
-        if event.key() == Qt.Key.Key_Space and not event.isAutoRepeat():
+        pans = event.key() == Qt.Key.Key_Space and not self.tool.takes_space
+        if pans and not event.isAutoRepeat():
             self._space = True
             self._show_cursor()
         elif self.tool.key(event):

@@ -33,6 +33,14 @@ def without_stations(planting: Planting, stations: Collection[int]) -> Planting:
     return rebuilt(planting, pattern=rebuilt(pattern, left_out=tuple(sorted(gone.union(pattern.left_out)))))
 
 
+def with_place(planting: Planting, place: int) -> Planting:
+    """The planting with a place that was left out planted again."""
+    pattern = planting.pattern
+    return rebuilt(
+        planting, pattern=rebuilt(pattern, left_out=tuple(i for i in pattern.left_out if i != place))
+    )
+
+
 def with_all_places(planting: Planting) -> Planting:
     """The planting with no place left out and every station on its place."""
     return rebuilt(planting, pattern=rebuilt(planting.pattern, left_out=(), moved=()))

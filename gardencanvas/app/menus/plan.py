@@ -6,6 +6,7 @@ from gardencanvas.app import commands
 from gardencanvas.app.crop_commands import crop_commands
 from gardencanvas.app.menus.bar import Menus
 from gardencanvas.app.menus.layouts import add_layouts
+from gardencanvas.garden.planting import Planting
 
 
 class PlanMenu(QObject):
@@ -23,6 +24,10 @@ class PlanMenu(QObject):
             ("pan", self.tr("&Pan"), "H"),
         ):
             menus.add(menu, f"tool {tool}", text, lambda tool=tool: self._window.view.set_tool(tool), key)
+        menus.add(
+            menu, "single plants", self.tr("Single &plants of the planting"), self._single_plants, "E",
+            self._not_one_planting,
+        )  # fmt: skip
         menu.addSeparator()
         menus.add(menu, "again", self.tr("&Again…"), self._again, "Ctrl+Shift+D", self._not_repeatable)
         menus.add(menu, "find crop", self.tr("&Find a crop in the seed tin"), self._find_crop, "Ctrl+F")
@@ -37,6 +42,17 @@ class PlanMenu(QObject):
         from gardencanvas.app.site_dialog import edit_site  # not needed to start
 
         edit_site(self._menus.session, self._window, self._window.units)
+
+    def _not_one_planting(self) -> str:
+        session = self._menus.session
+        chosen = [session.layout.by_id.get(i) for i in session.selection]
+        if len(chosen) == 1 and isinstance(chosen[0], Planting):
+            return self.tr("It is locked; unlock it first.") if chosen[0].locked else ""
+        return self.tr("Select one planting first.")
+
+    def _single_plants(self) -> None:
+        self._window.view.set_tool("stations")
+        self._window.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     def _not_repeatable(self) -> str:
         if commands.repeatable(self._menus.session) is not None:

@@ -16,6 +16,7 @@ from gardencanvas.canvas.tools.reshape import ReshapeGesture
 from gardencanvas.canvas.tools.tool import Gesture, Pointer, Tool
 from gardencanvas.canvas.tools.turn import TurnGesture
 from gardencanvas.garden.ground import Bed, Fixture, Path
+from gardencanvas.garden.planting import Planting
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -38,7 +39,9 @@ class SelectTool(Tool):
 
     def hint(self) -> str:
         return translate(
-            "Canvas", "Click to select, drag to move, Alt+drag to copy. A bed moves once it is selected."
+            "Canvas",
+            "Click to select, drag to move, Alt+drag to copy, double click for single plants. "
+            "A bed moves once it is selected.",
         )
 
     def begin(self, pointer: Pointer) -> None:
@@ -112,6 +115,15 @@ class SelectTool(Tool):
         elif self.view.desk.selection and self.view.plan.item_at(pointer.at) in self.view.desk.selection:
             cursor = Qt.CursorShape.SizeAllCursor
         self.view.viewport().setCursor(cursor)
+
+    def double_click(self, pointer: Pointer) -> None:
+        desk = self.view.desk
+        item_id = self.view.plan.item_at(pointer.at)
+        item = desk.garden.find(desk.layout_id, item_id) if item_id is not None else None
+        if isinstance(item, Planting) and not item.locked:
+            self.cancel()
+            desk.select({item.id})
+            self.view.set_tool("stations")
 
     def key(self, event: QKeyEvent) -> bool:
         busy = self._gesture is not None or self._pressed is not None

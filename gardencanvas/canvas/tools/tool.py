@@ -60,6 +60,7 @@ class Tool(Gesture):
     """A way of working that stays until another is chosen."""
 
     name = ""
+    takes_space = False  # else Space pans
     cursor = Qt.CursorShape.ArrowCursor
 
     def hint(self) -> str:
