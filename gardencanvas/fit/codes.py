@@ -31,7 +31,8 @@ shaded (strains, clashes)
     ``stations``.
 layered (shares)
     Taller plants take some light and leave enough: two storeys on one ground. Numbers as for shaded, and
-    ``caught``: share of open-sky light that both take together at the worst station over its own time.
+    ``caught``: share of open-sky light that both take together at the worst station over its own time;
+    ``families``: to how many they belong.
 fixtures (strains, clashes; one planting)
     Walls, fences, hedges, trees or sheds alone leave too little light. Numbers as for shaded, no ``taken``.
 
@@ -41,7 +42,7 @@ same roots (strains)
     Another crop's roots want the same soil, water and food. ``share``: of the soil the worst plant would have
     at its usual spacing, what they take, over its growth; ``depth_overlap``: of both
     distributions of roots over depth; ``depth_m``, ``other_depth_m``: how deep each roots; ``draw``: how much
-    both want the same water or food, 0–1; ``days``; ``stations``.
+    both want the same water or food, 0–1; ``days``; ``families``: to how many they belong; ``stations``.
 roots apart (shares)
     They root in the same ground to different depths. Numbers as for same roots.
 roots not known (shares)
@@ -74,7 +75,8 @@ out in time (shares)
     The catch crop is harvested before its neighbour closes over it. ``days``: to spare; ``closes``: date its
     neighbour would close over it; ``harvest_last``: its own last harvest; ``days_cold``, ``days_warm``: days
     to spare in the coldest and the warmest of ten years, absent where the neighbour then never closes;
-    ``earlier``: days for which its leaves shade the ground before its neighbour's do; ``stations``.
+    ``earlier``: days for which its leaves shade the ground before its neighbour's do; ``families``: to how
+    many they belong; ``stations``.
 too late (strains, clashes)
     It still stands when its neighbour closes over it. Numbers as for out in time; ``days`` is below 0.
 in turns (shares)

@@ -169,6 +169,7 @@ def _judged(t: _Taken, code: Code, some: Ints, verdict: Verdict) -> Judged:
             "draw": draw(stand.crop, other.crop),
             "days": t.days,
             "stations": len(some),
+            "families": len({stand.crop.family, other.crop.family}),
         },
         source="gerwitz-page", worst=worst,
     )  # fmt: skip

@@ -13,7 +13,7 @@ from gardencanvas.fit.judged import Judged, Number, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
 from gardencanvas.fit.needs import light_good, light_least, light_source
 from gardencanvas.fit.report import Kind, Verdict
-from gardencanvas.fit.stands import RADIUS, Stand, months_of
+from gardencanvas.fit.stands import LEAF, RADIUS, Stand, months_of
 from gardencanvas.fit.thresholds import TAKEN_BLAMED, TAKEN_SHOWN
 
 Floats = NDArray[np.float64]
@@ -85,7 +85,7 @@ def lit(
     base = weight if open_sky is None else open_sky * weight
     light = np.round((base * np.exp(total)).sum(axis=1), 9)
     causes = _causes(found, base, total, light)
-    return Lit(light, _judge(stand, unshaded, light, causes, total, open_sky))
+    return Lit(light, _judge(stand, over, unshaded, light, causes, total, open_sky))
 
 
 def _causes(found: Sequence[_Found], base: Floats, total: Floats, light: Floats) -> list[_Cause]:
@@ -186,7 +186,7 @@ def _numbers(stand: Stand, light: float, stations: int) -> dict[str, Number]:
 
 
 def _judge(
-    stand: Stand, unshaded: Floats, light: Floats, causes: Sequence[_Cause], total: Floats,
+    stand: Stand, over: Vault, unshaded: Floats, light: Floats, causes: Sequence[_Cause], total: Floats,
     open_sky: Floats | None,
 ) -> tuple[Judged, ...]:  # fmt: skip
     """Who is to blame for each station that has too little, and who merely takes some."""
@@ -204,12 +204,19 @@ def _judge(
         own = np.maximum(own, np.where(gain >= TAKEN_SHOWN, Verdict.SHARES, Verdict.CLEAR)).astype(np.uint8)
         named = np.flatnonzero(own)
         if len(named):
-            judged.append(_by_neighbour(stand, cause, named, own[named], light, total, open_sky))
+            judged.append(_by_neighbour(stand, over, cause, named, own[named], light, total, open_sky))
     return tuple(judged)
 
 
+def _caught(stand: Stand, over: Vault, total: Floats, open_sky: Floats | None, row: int) -> float:
+    """Share of open-sky light that all canopies over a station and its own leaves take together."""
+    base = _weight(stand, over) if open_sky is None else open_sky[row] * _weight(stand, over)
+    leaf = stand.sizes[LEAF, stand.begin : stand.end]
+    return float(base @ -np.expm1(total[row] - leaf))
+
+
 def _by_neighbour(
-    stand: Stand, cause: _Cause, named: Ints, marks: Marks, light: Floats, total: Floats,
+    stand: Stand, over: Vault, cause: _Cause, named: Ints, marks: Marks, light: Floats, total: Floats,
     open_sky: Floats | None,
 ) -> Judged:  # fmt: skip
     stations = cause.stations[named]
@@ -227,6 +234,9 @@ def _by_neighbour(
     weeks = np.flatnonzero(when) + stand.begin
     numbers = _numbers(stand, float(light[stations[worst]]), int((marks == marks.max()).sum()))
     numbers["taken"] = round(float(cause.gain[named[worst]]), 6)
+    if code is Code.LAYERED:
+        numbers["caught"] = round(_caught(stand, over, total, open_sky, int(stations[worst])), 6)
+        numbers["families"] = len({stand.crop.family, *(s.crop.family for s in cause.stands)})
     finding = finding_of(
         Kind.SHADING, code, stand, cause.stands, stations, marks,
         (stand.first_day(int(weeks[0])), stand.last_day(int(weeks[-1]))), numbers,

@@ -10,7 +10,7 @@ from gardencanvas.fit.judged import Judged, Number, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting, Side
 from gardencanvas.fit.needs import light_good, light_least
 from gardencanvas.fit.report import Kind, Verdict
-from gardencanvas.fit.stands import Stand
+from gardencanvas.fit.stands import RADIUS, Stand
 from gardencanvas.fit.thresholds import CATCH_TIME, CHOKED, CLOSED, LATE_SHARE, TURNS
 from gardencanvas.season.departing import departure_c
 
@@ -54,6 +54,8 @@ def timing(meeting: Meeting, catch: Stand) -> Judged | None:
             "closes": closing,
             "harvest_last": catch.times.harvest_last,
             "stations": int((marks == marks.max()).sum()),
+            "earlier": _leaves_earlier(catch, main),
+            "families": len({catch.crop.family, main.crop.family}),
             **_in_other_years(catch, main, closing),
         },
         worst=worst,
@@ -74,6 +76,12 @@ def _in_other_years(catch: Stand, main: Stand, closing: date) -> dict[str, int]:
         if closes < date.max:
             found[name] = (closes - catch.outlook.year(by).harvest_last).days
     return found
+
+
+def _leaves_earlier(catch: Stand, main: Stand) -> int:
+    """Days from the catch crop's leaves covering half the ground they will to its neighbour's doing so."""
+    half = [int((s.sizes[RADIUS] ** 2 >= s.peak_m**2 / 2).argmax()) for s in (catch, main)]
+    return max(7 * (half[1] - half[0]), 0)
 
 
 def is_catch(catch: Stand, main: Stand) -> bool:

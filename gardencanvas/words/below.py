@@ -29,5 +29,5 @@ def roots_apart(t: Told) -> str:
     """Roots in the same ground at different depths."""
     return (
         f"{t.who} and {t.others} root in the same ground to different depths, {_depths(t)}: "
-        f"{percent(1 - t.number('depth_overlap'))} of their roots keep out of each other's way."
+        f"{percent(1 - t.number('depth_overlap'))} of their roots keep out of each other's way.{t.kinds}"
     )

@@ -67,7 +67,7 @@ def _shaded(t: Told) -> str:
 def _layered(t: Told) -> str:
     return (
         f"{t.who} grows in the light shade of {t.others} and keeps {percent(t.number('light_left'))} "
-        f"of open-sky light; it wants {percent(t.number('light_needed'))}. {_twice(t)}"
+        f"of open-sky light; it wants {percent(t.number('light_needed'))}. {_twice(t)}{t.kinds}"
     )
 
 

@@ -9,7 +9,7 @@ def out_in_time(t: Told) -> str:
     spare = counted(t.count("days"), "day", "days")
     return (
         f"{t.who} is out by {t.day('harvest_last')}, {spare} before {t.others} closes over it{_odds(t)}."
-        f"{_shaded_earlier(t)}"
+        f"{_shaded_earlier(t)}{t.kinds}"
     )
 
 

@@ -28,6 +28,12 @@ class Told:
         """The plantings that cause it."""
         return " and ".join(dict.fromkeys(self.names[1:])) or self.who
 
+    @property
+    def kinds(self) -> str:
+        """A sentence on pest kinds kept apart, where the finding is about two families; else nothing."""
+        apart = self.finding.numbers.get("families", 1) != 1
+        return " Of two families, they have few pests in common." if apart else ""
+
     def number(self, key: str) -> float:
         """One of the finding's numbers."""
         return float(self._value(key))

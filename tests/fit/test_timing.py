@@ -2,11 +2,15 @@
 
 from datetime import date, timedelta
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from gardencanvas.fit.report import Kind
+from gardencanvas.garden.site import Climate
+from gardencanvas.season.departing import departure_c
 from tests.fit.makers import judged, rows
+from tests.garden.makers import MEANS, site
 
 MAINS = {
     "courgette": rows("main", "courgette", 3.0, 2, 0.9, 0.9, date(2027, 5, 20)),
@@ -46,6 +50,35 @@ def test_days_to_spare_lie_between_the_dates_named():
     assert report.plantings["quick"].days_to_spare == numbers["days"]
     assert numbers["harvest_last"] == report.plantings["quick"].harvest_last
     assert report.plantings["main"].days_to_spare is None
+
+
+@pytest.mark.parametrize("on", [date(2027, 5, 1), date(2027, 5, 20), date(2027, 6, 10)])
+def test_days_to_spare_in_a_cold_and_a_warm_year_are_those_of_a_colder_and_a_warmer_place(on):
+    """A place all of whose months are warmer by the departure is, in its average year, the warm year here.
+
+    Closing over is seen by the week there, by the day of gathered warmth here.
+    """
+
+    def spare(**changes):
+        report = judged(MAINS["courgette"], catch("lettuce", "courgette", on), **changes)
+        (finding,) = [f for f in report.findings if f.kind is Kind.TIMING]
+        return finding.numbers, report.plantings["quick"]
+
+    numbers, fit = spare()
+    departure = departure_c((fit.harvest_last - on).days)
+    for key, by in (("days_cold", -departure), ("days_warm", departure)):
+        there, _ = spare(site=site(climate=Climate(mean_c=tuple(m + by for m in MEANS))))
+        assert abs(numbers[key] - there["days"]) <= 4
+
+
+def test_leaves_cover_the_ground_earlier_by_what_the_catch_crop_is_ahead():
+    """Radishes have full leaf in a month (FAO-56 table 11), courgettes set out on 20 May in seven weeks."""
+    report = judged(MAINS["courgette"], catch("radish", "courgette", date(2027, 4, 20), "sown"))
+    (finding,) = [f for f in report.findings if f.kind is Kind.TIMING]
+    assert 14 <= finding.numbers["earlier"] <= 63
+    assert finding.numbers["families"] == 2
+    late = judged(MAINS["courgette"], catch("radish", "courgette", date(2027, 7, 1), "sown"))
+    assert all(f.numbers["earlier"] == 0 for f in late.findings if f.code in ("out in time", "too late"))
 
 
 def test_ground_used_in_turns_names_the_days_between():

@@ -54,6 +54,28 @@ def test_a_sentence_carries_the_names_dates_and_numbers_of_its_finding():
 
 
 @pytest.mark.parametrize(
+    ("others", "said"),
+    [
+        ({"days_cold": 21, "days_warm": 3}, "as warm as few are, only 3 days to spare"),
+        ({"days_cold": -4, "days_warm": 30}, "as cold as few are, 4 days late"),
+        ({"days_cold": 14, "days_warm": 13}, None),
+        ({}, None),
+    ],
+)
+def test_days_to_spare_are_told_with_the_scantier_of_a_cold_and_a_warm_year(others, said):
+    finding = Finding(
+        id="timing:p-1:p-2", kind=Kind.TIMING, verdict=Verdict.SHARES, plantings=("p-1", "p-2"),
+        first=date(2027, 7, 1), last=date(2027, 7, 13), code="out in time",
+        numbers={"days": 12, "closes": date(2027, 7, 13), "harvest_last": date(2027, 7, 1), **others},
+        source="common-practice", place=(0.0, 0.0), stations=np.array([0], dtype=np.int32),
+    )  # fmt: skip
+    words = reason(finding, garden(row("p-1", "radish"), row("p-2", "leek")), "l1", catalogue())
+    assert "12 days before" in words
+    assert ("one year of ten" in words) is (said is not None)
+    assert said is None or said in words
+
+
+@pytest.mark.parametrize(
     ("first", "last", "words"),
     [
         (date(2027, 6, 12), date(2027, 7, 3), "12 June – 3 July"),
