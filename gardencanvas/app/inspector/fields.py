@@ -19,10 +19,10 @@ class LengthField(QDoubleSpinBox):
         self, name: str, units: Units, low_m: float, high_m: float, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self._per_unit = _INCH if units == "imperial" else 0.01
+        self.per_unit = _INCH if units == "imperial" else 0.01
         self.setSuffix(" in" if units == "imperial" else " cm")
         self.setDecimals(1)
-        self.setRange(low_m / self._per_unit, high_m / self._per_unit)
+        self.setRange(low_m / self.per_unit, high_m / self.per_unit)
         self.setKeyboardTracking(False)
         self.setAccessibleName(name)
         self._shown_m = 0.0
@@ -32,13 +32,13 @@ class LengthField(QDoubleSpinBox):
         """Show a length without committing it."""
         self._shown_m = metres
         self.blockSignals(True)
-        self.setValue(metres / self._per_unit)
+        self.setValue(metres / self.per_unit)
         self.blockSignals(False)
 
     def _done(self) -> None:
         # A field left as it was commits nothing, else undo would seem dead.
-        if abs(self.value() - self._shown_m / self._per_unit) > 0.051:
-            self.committed.emit(self.value() * self._per_unit)
+        if abs(self.value() - self._shown_m / self.per_unit) > 0.051:
+            self.committed.emit(self.value() * self.per_unit)
 
 
 class CountField(QSpinBox):

@@ -35,6 +35,7 @@ class Menus(QObject):
 
     def rebuild(self) -> None:
         """Make the menus anew, for a new session."""
+        from gardencanvas.app.menus.arrange import ArrangeMenu
         from gardencanvas.app.menus.edit import EditMenu
         from gardencanvas.app.menus.file import FileMenu
         from gardencanvas.app.menus.help import HelpMenu
@@ -48,7 +49,7 @@ class Menus(QObject):
         for section in self._sections:
             section.deleteLater()
         self._sections = [
-            kind(self) for kind in (FileMenu, EditMenu, ViewMenu, PlanMenu, SeasonMenu, HelpMenu)
+            kind(self) for kind in (FileMenu, EditMenu, ViewMenu, PlanMenu, ArrangeMenu, SeasonMenu, HelpMenu)
         ]
         self.window.view.context_menu.connect(self.show_menu)
         self.session.selection_changed.connect(self.refresh)
