@@ -23,6 +23,7 @@ from PySide6.QtWidgets import QApplication, QWidget
 
 from gardencanvas.app import theme
 from gardencanvas.app.crop_page import CropPage
+from gardencanvas.app.finding import find_command, find_on_plan
 from gardencanvas.app.own_form.variety_form import VarietyForm
 from gardencanvas.app.session import Session
 from gardencanvas.app.shelf import Shelf
@@ -105,6 +106,36 @@ def drag_outside() -> MainWindow:
 def between_the_rows() -> MainWindow:
     main = _carry(window(Session(demo_garden())), "radish", 1.3, 0.6, "between")
     settle(2500)
+    return main
+
+
+@state
+def command_search() -> QWidget:
+    main = window(Session(demo_garden()))
+    dialog = find_command(main)
+    dialog.field.setText("mirror")
+    dialog.show()
+    settle()
+    return dialog
+
+
+@state
+def find_on_the_plan() -> QWidget:
+    main = window(Session(demo_garden()), dark=True)
+    dialog = find_on_plan(main)
+    dialog.field.setText("bean")
+    dialog.show()
+    settle()
+    return dialog
+
+
+@state
+def single_plants() -> MainWindow:
+    main = window(Session(demo_garden()))
+    leek = next(p for p in main.session.layout.plantings if p.crop == "leek")
+    main.session.select([leek.id])
+    main.view.set_tool("stations")
+    settle()
     return main
 
 

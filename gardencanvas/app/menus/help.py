@@ -14,8 +14,14 @@ class HelpMenu(QObject):
         super().__init__(menus)
         self._menus, self._window = menus, menus.window
         menu = menus.menu(self.tr("&Help"))
+        menus.add(menu, "find command", self.tr("&Find a command…"), self._find_command, "Ctrl+K")
         menus.add(menu, "marks", self.tr("The four &verdicts"), self._verdicts, "F1")
         menus.add(menu, "about", self.tr("&About Garden Canvas"), self._about)
+
+    def _find_command(self) -> None:
+        from gardencanvas.app.finding import find_command  # not needed to start
+
+        find_command(self._window).exec()
 
     def _verdicts(self) -> None:
         box = self._box(self.tr("The four verdicts"))

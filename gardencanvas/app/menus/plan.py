@@ -30,7 +30,8 @@ class PlanMenu(QObject):
         )  # fmt: skip
         menu.addSeparator()
         menus.add(menu, "again", self.tr("&Again…"), self._again, "Ctrl+Shift+D", self._not_repeatable)
-        menus.add(menu, "find crop", self.tr("&Find a crop in the seed tin"), self._find_crop, "Ctrl+F")
+        menus.add(menu, "find on plan", self.tr("&Find on the plan…"), self._find_on_plan, "Ctrl+F")
+        menus.add(menu, "find crop", self.tr("Find a crop in the seed &tin"), self._find_crop, "Ctrl+Shift+F")
         for name, text, do, key in crop_commands(self._window):
             menus.add(menu, name, text, do, key)
         menu.addSeparator()
@@ -65,6 +66,11 @@ class PlanMenu(QObject):
         planting = commands.repeatable(self._menus.session)
         if planting is not None:
             ask(self._window, planting)
+
+    def _find_on_plan(self) -> None:
+        from gardencanvas.app.finding import find_on_plan  # not needed to start
+
+        find_on_plan(self._window).exec()
 
     def _find_crop(self) -> None:
         self._window.left.setCurrentWidget(self._window.tin)
