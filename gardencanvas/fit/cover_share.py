@@ -40,7 +40,7 @@ class CoverShare:
     shaded: Floats
 
 
-def cover_share(stands: Sequence[Stand], bed: Bed, weeks: Weeks) -> CoverShare:
+def cover_share(stands: Sequence[Stand], bed: Bed, weeks: Weeks, places: Floats | None = None) -> CoverShare:
     """How much of a bed the leaves of some stands cover.
 
     A plant covers a disc of its canopy radius; where several overlap, their ground counts once, and the light
@@ -53,13 +53,15 @@ def cover_share(stands: Sequence[Stand], bed: Bed, weeks: Weeks) -> CoverShare:
         Those that may reach the bed, wherever they are rooted.
     weeks
         Their grid.
+    places
+        Where to look, evenly over the bed, shape (n, 2); by default a fine grid.
 
     Returns
     -------
     CoverShare
         Exact to about the bed's rim times a cell (2.5 cm, or a fraction of a larger bed) over its area.
     """
-    cells = _cells(bed)
+    cells = _cells(bed) if places is None else places
     under = np.zeros((weeks.count, len(cells)), dtype=bool)
     leaf = np.zeros((weeks.count, len(cells)))
     for stand in stands:

@@ -66,8 +66,8 @@ WHY: dict[str, str] = {
     ),
     Code.KINDS: "1 / Σ p², with p each family's share of the ground (Simpson): so many of equal share.",
     Code.SHADED: (
-        "Share of the light that leaves keep from the soil, mean of the weeks in which anything grows. Shaded "
-        "soil grows fewer weeds and loses less water; how much fewer is not promised."
+        "Share of the light that leaves keep from the soil, mean of the weeks in which anything grows. "
+        "Shaded soil grows fewer weeds and loses less water; how much fewer is not promised."
     ),
     Code.WATER: (
         "Reference evapotranspiration (Hargreaves and Samani 1985; FAO-56, equation 52) × the crops' "
