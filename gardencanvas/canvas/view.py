@@ -200,7 +200,9 @@ class PlanView(PlanPane):
     def _place_handles(self) -> None:
         garden = self.plan.garden
         wanted = (
-            handles_for(garden, self.desk.layout_id, self.desk.selection, self.look.scale) if garden else []
+            handles_for(garden, self.desk.layout_id, self.desk.selection, self.look.scale)
+            if garden and not self.tool.takes_space
+            else []
         )
         if [h.name for h in self._handles] != [name for name, _ in wanted]:
             for handle in self._handles:
@@ -225,6 +227,7 @@ class PlanView(PlanPane):
             self.tool.leave()
             self.tool = tool
             tool.enter()
+            self._place_handles()
             self.tool_changed.emit(name)
         self.viewport().setCursor(tool.cursor)
         self.say(tool.hint())

@@ -72,7 +72,10 @@ class StationsTool(Tool):
         self._id = chosen[0] if len(chosen) == 1 else None
         self._at = 0
         self._show()
-        if self.planting is None:
+        planting = self.planting
+        if planting is not None and planting.pattern.spacing_m * CM * self.view.look.scale < _CATCH_PX:
+            self.view.zoom_to({planting.id})  # single plants must lie apart to be caught
+        if planting is None:
             self.view.say(translate("Canvas", "Select one planting that is not locked first."))
 
     def cancel(self) -> None:
