@@ -1,14 +1,23 @@
 """New, open, save and close, with the questions they need. Refusals say why and change nothing."""
 
+from datetime import UTC, datetime
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QFileDialog, QMessageBox, QWidget
 
-from gardencanvas.app import settings
+from gardencanvas.app import asking, settings
+from gardencanvas.app.saving import beside, write_garden
 from gardencanvas.app.session import Session
-from gardencanvas.files import SUFFIX, CannotWrite, FileRefused, open_garden
+from gardencanvas.files import SUFFIX, CannotWrite, FileRefused, garden_to_bytes
+from gardencanvas.files.sittings import Holder
+from gardencanvas.files.stamps import Change, change_since
+from gardencanvas.files.versions import keep_version
 from gardencanvas.words.plain import Measure
+
+if TYPE_CHECKING:
+    from gardencanvas.app.window import MainWindow
 
 FILTER = f"Garden Canvas (*{SUFFIX})"
 
@@ -55,14 +64,14 @@ def ask_save(window: QWidget, suggested: str) -> Path | None:
 class Filing(QObject):
     """Opens and saves for one window."""
 
-    def __init__(self, window: QWidget) -> None:
+    def __init__(self, window: "MainWindow") -> None:
         super().__init__(window)
         self._window = window
 
     def opened(self, path: Path) -> Session | None:
         """A session on the file; None, after telling why, if it is refused."""
         try:
-            session = Session(open_garden(path), path)
+            session = Session.opened(path)
         except FileRefused as error:
             tell(self._window, self.tr("This file cannot be opened"), str(error))
             return None
@@ -71,13 +80,74 @@ class Filing(QObject):
 
     def save(self, session: Session) -> bool:
         """Save to the session's own file; asks for one where it has none."""
-        return self._written(session, session.path) if session.path else self.save_as(session)
+        path = session.path
+        if path is None:
+            return self.save_as(session)
+        if not self._window.keeping.may_write():
+            answer = asking.ask_read_only(self._window, path.name)
+            if answer != "take":
+                return answer == "other" and self.save_as(session)
+            if not self.take_over():
+                return False
+        change = self._change(session, path)
+        return self._written(session, path) if change is Change.NONE else self.settle(session, change)
 
     def save_as(self, session: Session) -> bool:
         """Ask for a file and save to it."""
         suggested = session.path or Path(_file_name(session.garden.name))
         path = ask_save(self._window, str(suggested))
         return path is not None and self._written(session, path)
+
+    # other windows and other programs
+
+    def ask_held(self, holder: Holder) -> None:
+        """Another window has the file: look only, or take over."""
+        path = self._window.session.path
+        if path is not None and asking.ask_held(self._window, path.name, holder) == "take":
+            self.take_over()
+
+    def take_over(self) -> bool:
+        """Let this window write the file from now on."""
+        try:
+            self._window.keeping.take_over()
+        except CannotWrite as error:
+            tell(self._window, self.tr("It stays read-only"), str(error))
+            return False
+        return True
+
+    def settle(self, session: Session, change: Change) -> bool:
+        """Another program changed the file: keep mine, theirs or both. Whether mine is saved or given up."""
+        path = session.path
+        if path is None:
+            return False
+        answer = asking.ask_changed(self._window, path.name, change, unsaved=session.unsaved)
+        if answer in {"mine", "again"}:
+            return self._written(session, path)
+        if answer == "other":
+            return self.save_as(session)
+        if answer == "both":
+            return self._written(session, beside(path, self.tr("mine")))
+        return answer == "theirs" and self._take_theirs(session, path)
+
+    def _take_theirs(self, session: Session, path: Path) -> bool:
+        if session.unsaved:
+            try:
+                keep_version(path, garden_to_bytes(session.garden), datetime.now(UTC))
+            except CannotWrite as error:
+                tell(self._window, self.tr("Yours could not be kept"), str(error))
+                return False
+        theirs = self.opened(path)
+        if theirs is not None:
+            self._window.set_session(theirs)
+        return theirs is not None
+
+    def _change(self, session: Session, path: Path) -> Change:
+        if session.stamp is None:
+            return Change.NONE
+        try:
+            return change_since(path, session.stamp)
+        except FileRefused:
+            return Change.NONE  # writing will say what is wrong with it
 
     def save_picture(self, session: Session) -> None:
         """Ask for a file and write the plan on the date cursor to it, as PNG or SVG."""
@@ -121,8 +191,9 @@ class Filing(QObject):
         return answer == QMessageBox.StandardButton.Discard
 
     def _written(self, session: Session, path: Path) -> bool:
+        garden = session.garden
         try:
-            session.save(path)
+            saved = write_garden(self._window, garden, path)
         except CannotWrite as error:
             tell(
                 self._window,
@@ -132,7 +203,10 @@ class Filing(QObject):
                 ).format(error),
             )
             return False
+        session.was_saved(garden, path, saved.stamp)
         settings.remember_file(path)
+        if saved.warning:
+            self._window.say(self.tr("Saved, but without an earlier version: {0}").format(saved.warning))
         return True
 
 

@@ -49,6 +49,10 @@ class History(QObject):
         """The present garden was saved."""
         self._go(self._at, saved=self._at)
 
+    def set_unsaved(self) -> None:
+        """No file holds any garden of this history."""
+        self._go(self._at, saved=None)
+
     def push(self, garden: Garden, text: str) -> None:
         """Make a step; what was undone is forgotten."""
         saved = self._saved if self._saved is not None and self._saved <= self._at else None

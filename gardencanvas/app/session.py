@@ -11,7 +11,7 @@ from gardencanvas.app.history import History
 from gardencanvas.app.shelf import Shelf, shelf
 from gardencanvas.canvas.desk import Desk
 from gardencanvas.crops.catalogue import Catalogue, catalogue
-from gardencanvas.files import open_garden, save_garden
+from gardencanvas.files import Stamp, open_stamped
 from gardencanvas.fit.aids import growing_of
 from gardencanvas.fit.checker import Checker
 from gardencanvas.fit.report import FitReport
@@ -52,9 +52,11 @@ class Session(Desk):
         path: Path | None = None,
         parent: QObject | None = None,
         library: Shelf | None = None,
+        stamp: Stamp | None = None,
     ) -> None:
         super().__init__(parent)
         self.garden = garden
+        self.stamp = stamp  # what the file was when it was opened or last saved; None: not known
         self.library = library or shelf()
         self.library.changed.connect(self._know_anew)
         self.path = path
@@ -213,27 +215,32 @@ class Session(Desk):
 
     # the file
 
-    def save(self, path: Path | None = None) -> None:
-        """Write the garden to its file, or to another one that then becomes its own.
-
-        Raises
-        ------
-        CannotWrite
-            If it could not be written; nothing has changed.
-        """
-        target = path or self.path
-        if target is None:
-            raise ValueError("a garden without a file needs a path to be saved to")
-        save_garden(self.garden, target)
-        if target != self.path:
-            self.path = target
+    def was_saved(self, garden: Garden, path: Path, stamp: Stamp) -> None:
+        """Take note that a garden of this session was written to a file, which becomes its own."""
+        self.stamp = stamp
+        if path != self.path:
+            self.path = path
             self.path_changed.emit()
-        self.history.set_clean()
+        if garden is self.garden:
+            self.history.set_clean()
 
     @classmethod
     def opened(cls, path: Path) -> "Session":
         """A session on a garden file; raises ``FileRefused``."""
-        return cls(open_garden(path), path)
+        garden, stamp = open_stamped(path)
+        return cls(garden, path, stamp=stamp)
+
+    @classmethod
+    def recovered(
+        cls, worked: Garden, saved: Garden | None, path: Path | None, stamp: Stamp | None
+    ) -> "Session":
+        """A session on work that no file holds; where a file holds an earlier state, undo goes back to it."""
+        session = cls(worked if saved is None else saved, path, stamp=stamp)
+        if saved is None:
+            session.history.set_unsaved()
+        else:
+            session.history.push(worked, session.tr("Work before the program ended"))
+        return session
 
     def _clean_changed(self, clean: bool) -> None:
         self.unsaved_changed.emit(not clean)

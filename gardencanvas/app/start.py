@@ -14,7 +14,7 @@ from gardencanvas import __version__
 from gardencanvas.app import faults, settings
 from gardencanvas.app.session import Session
 from gardencanvas.app.window import MainWindow
-from gardencanvas.files import FileRefused, garden_from_bytes, open_garden
+from gardencanvas.files import FileRefused, garden_from_bytes
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.site import Climate, Site
 from gardencanvas.resources_folder import resources
@@ -92,6 +92,5 @@ def _session(argv: list[str]) -> Session:
     if argv and argv[0] == "--demo":
         return Session(demo_garden())
     if argv:
-        path = Path(argv[0])
-        return Session(open_garden(path), path)
+        return Session.opened(Path(argv[0]))
     return Session(new_garden())

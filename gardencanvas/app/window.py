@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from PySide6.QtCore import QSize, Qt, QTimer
+from PySide6.QtCore import QEvent, QSize, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QApplication, QFrame, QMainWindow, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
@@ -11,15 +11,19 @@ from gardencanvas.app.filing import Filing
 from gardencanvas.app.findings_panel import FindingsPanel
 from gardencanvas.app.inspector.panel import Inspector
 from gardencanvas.app.late_tab import LateTab
+from gardencanvas.app.meanwhile import is_busy
 from gardencanvas.app.menus import Menus
 from gardencanvas.app.outline import Outline
 from gardencanvas.app.ribbon.panel import SeasonPanel
+from gardencanvas.app.safekeeping import Safekeeping
 from gardencanvas.app.seed_tin import SeedTin
 from gardencanvas.app.session import Session
+from gardencanvas.app.standing import StandingLabel
 from gardencanvas.app.tabs import tabs
 from gardencanvas.app.tool_row import ToolRow
 from gardencanvas.canvas.view import PlanView
 from gardencanvas.files import SUFFIX
+from gardencanvas.files.stamps import Change
 from gardencanvas.words.plain import Measure, Units
 
 
@@ -37,6 +41,8 @@ class MainWindow(QMainWindow):
         self._said = QTimer(self)
         self._said.setSingleShot(True)
         self._said.timeout.connect(self._quiet)
+        self.standing = StandingLabel()
+        self.statusBar().addPermanentWidget(self.standing)
         self.session = session
         self._build(session)
         self.actions_ = Menus(self)
@@ -110,15 +116,33 @@ class MainWindow(QMainWindow):
         session.refused.connect(self.say)
         session.pointed_at.connect(self._bring_into_view)
         self.view.status.connect(self.say)
+        self._keep(session)
         self.tin.picked_up.connect(self.view.carry)
         self.tin.carried.connect(self.view.carry_move)
         self.tin.let_go.connect(self.view.carry_drop)
         self.tin.given_up.connect(self.view.carry_cancel)
         self.tin.desk.said.connect(self.say)
 
+    def _keep(self, session: Session) -> None:
+        """See to it that the session's work is kept, and that one window at a time writes its file."""
+        self.keeping = Safekeeping(session, session)
+        self.keeping.read_only_changed.connect(self._retitle)
+        self.keeping.file_changed.connect(self._file_changed)
+        self.standing.follow(self.keeping)
+        holder = self.keeping.begin()
+        if holder is not None:
+            QTimer.singleShot(0, self, lambda: self.filing.ask_held(holder))
+
+    def _file_changed(self, change: Change) -> None:
+        if change is Change.CHANGED:
+            self.filing.settle(self.session, change)
+        else:
+            self.say(self.tr("The file is not where it was; save it again, or under another name."))
+
     def set_session(self, session: Session) -> None:
-        """Show another garden in this window."""
+        """Show another garden in this window; what was shown before was saved or given up."""
         old = self.session
+        self.keeping.finish()
         shapes = self.across.saveState(), self.down.saveState()
         self._build(session)
         self.across.restoreState(shapes[0])
@@ -155,6 +179,8 @@ class MainWindow(QMainWindow):
         session = self.session
         layout = session.layout
         where = session.path.name if session.path else self.tr("not saved yet")
+        if self.keeping.read_only:
+            where = self.tr("{0}, read-only").format(where)
         self.setWindowTitle(f"{session.garden.name} — {layout.year}, {layout.name} ({where})[*]")
         self.setWindowModified(session.unsaved)
         self.setWindowFilePath(str(session.path) if session.path else "")
@@ -206,10 +232,16 @@ class MainWindow(QMainWindow):
                 self.open_path(Path(url.toLocalFile()))
                 return
 
+    def changeEvent(self, event: QEvent) -> None:
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
+            self.keeping.look()
+
     def closeEvent(self, event: QCloseEvent) -> None:
-        if not self.filing.may_leave(self.session):
+        if is_busy(self) or not self.filing.may_leave(self.session):
             event.ignore()
             return
+        self.keeping.finish()
         settings.keep_shape("window", self.saveGeometry())
         settings.keep_shape("across", self.across.saveState())
         settings.keep_shape("down", self.down.saveState())

@@ -114,4 +114,7 @@ class Claimed:
 def claimed(left: LeftOver) -> Claimed | None:
     """Take a left-over in hand; None if another window has it."""
     handle = sittings.adopt(left.journal.parent, left.journal.stem)
-    return None if handle is None else Claimed(left, handle)
+    if handle is None:
+        return None
+    sittings.disown(left.journal.parent, left.journal.stem)
+    return Claimed(left, handle)

@@ -41,7 +41,7 @@ class Sitting:
         self.home = home_of(path, work)
         self.name = secrets.token_hex(6)
         self._file: int | None = None
-        self._wants = False  # whether this sitting ever became the owner
+        self.claimed = False  # whether this sitting ever became the owner
 
     @property
     def journal(self) -> Path:
@@ -95,11 +95,11 @@ class Sitting:
             (self.home / _OWNER).write_text(self.name, "ascii")
         except OSError as error:
             raise CannotWrite(f"{self.home} cannot be used: {error.strerror or error}.") from error
-        self._wants = True
+        self.claimed = True
 
     def owns(self) -> bool:
         """Whether this sitting may write the garden's file now."""
-        return self.path is None or (self._wants and _owner(self.home) in (None, self.name))
+        return self.path is None or (self.claimed and _owner(self.home) in (None, self.name))
 
     def end(self) -> None:
         """Let go of everything; the journal goes too, for the work was saved or given up."""
@@ -139,6 +139,13 @@ def forget(home: Path, name: str) -> None:
     for suffix in (journals.SUFFIX, SUFFIX):
         with contextlib.suppress(OSError):  # at worst it is offered once more
             (home / (name + suffix)).unlink(missing_ok=True)
+
+
+def disown(home: Path, name: str) -> None:
+    """Let another sitting own the file that a dead one owned."""
+    with contextlib.suppress(CannotWrite, OSError), _alone(home):
+        if _owner(home) == name:
+            (home / _OWNER).unlink()
 
 
 def adopt(home: Path, name: str) -> int | None:

@@ -141,7 +141,7 @@ def test_a_failed_save_keeps_the_changes_and_says_so(with_bed, monkeypatch, tmp_
     def full(*_):
         raise CannotWrite("g.gardencanvas could not be written: No space left on device.")
 
-    monkeypatch.setattr("gardencanvas.app.session.save_garden", full)
+    monkeypatch.setattr("gardencanvas.app.saving.write_whole", full)
     with_bed.actions_.all["save"].trigger()
     assert with_bed.session.unsaved
     assert "No space left" in told[0]
