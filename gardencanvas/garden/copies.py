@@ -19,10 +19,11 @@ def copies_of(garden: Garden, layout_id: str, ids: Collection[str]) -> list[Item
     items = [i for i in (garden.find(layout_id, x) for x in carried) if i is not None]
     parts = Counter(i.succession for i in items if isinstance(i, Planting) and i.succession is not None)
     groups = {name: new_id("succession") if number > 1 else None for name, number in parts.items()}
-    return [_fresh(item, groups) for item in items]
+    return [fresh(item, groups) for item in items]
 
 
-def _fresh(item: Item, groups: Mapping[str, str | None]) -> Item:
+def fresh(item: Item, groups: Mapping[str, str | None]) -> Item:
+    """The item once more under a fresh id, unlocked; ``groups`` gives successions their new names."""
     changed: dict[str, object] = {"locked": False} if hasattr(item, "locked") else {}
     if isinstance(item, Planting) and item.succession is not None:
         changed["succession"] = groups[item.succession]

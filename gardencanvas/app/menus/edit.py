@@ -1,9 +1,9 @@
 """The Edit menu."""
 
 from PySide6.QtCore import QObject
-from PySide6.QtGui import QKeySequence
+from PySide6.QtGui import QGuiApplication, QKeySequence
 
-from gardencanvas.app import commands
+from gardencanvas.app import clipboard, commands
 from gardencanvas.app.menus.bar import Menus
 from gardencanvas.canvas import keys
 
@@ -21,6 +21,16 @@ class EditMenu(QObject):
         menus.add(menu, "redo", self.tr("&Redo"), self._redo, _KEY.Redo, self._nothing_to_redo)
         menu.addSeparator()
         some = self._nothing_selected
+        menus.add(menu, "cut", self.tr("Cu&t"), lambda: clipboard.cut(self._window), _KEY.Cut, some)
+        menus.add(menu, "copy", self.tr("&Copy"), lambda: clipboard.copy(self._window), _KEY.Copy, some)
+        menus.add(
+            menu,
+            "paste",
+            self.tr("&Paste"),
+            lambda: clipboard.paste(self._window),
+            _KEY.Paste,
+            self._nothing_copied,
+        )
         menus.add(menu, "duplicate", self.tr("&Duplicate"), self._duplicate, "Ctrl+D", some)
         menus.add(menu, "delete", self.tr("De&lete"), self._delete, ["Del", "Backspace"], some)
         menus.add(menu, "turn right", self.tr("&Turn right 15°"), self._turn_right, "R", some)
@@ -34,11 +44,17 @@ class EditMenu(QObject):
             why_not=self._no_succession,
         )  # fmt: skip
         menus.add(menu, "deselect", self.tr("D&eselect"), self._deselect, "Ctrl+Shift+A", some)
+        QGuiApplication.clipboard().dataChanged.connect(menus.refresh)
         menus.session.history.moved.connect(self._name_steps)
         self._name_steps()
 
     def _nothing_selected(self) -> str:
         return "" if self._menus.session.selection else self.tr("Select something first.")
+
+    def _nothing_copied(self) -> str:
+        if clipboard.holds_clipping():
+            return ""
+        return self.tr("The clipboard holds nothing that was copied from a garden.")
 
     def _no_succession(self) -> str:
         if commands.successions(self._menus.session):
