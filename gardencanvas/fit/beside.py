@@ -70,11 +70,13 @@ def vault(site: Site) -> Vault:
 def beside(low: Stand, tall: Stand, over: Vault) -> Beside | None:
     """What ``low`` loses to ``tall``; None where that is nothing."""
     begin, end = max(low.begin, tall.begin), min(low.end, tall.end)
-    if begin >= end:
+    most = SHADE_REACH * (tall.top_m - RISE_M)
+    gap2 = low.gap2(tall)
+    if begin >= end or most <= 0.0 or gap2 >= most * most:
         return None
     rise = tall.sizes[HEIGHT, begin:end] - low.sizes[HEIGHT, begin:end] - RISE_M
     highest = float(rise.max())
-    if highest <= 0.0 or not _in_reach(low, tall, SHADE_REACH * highest):
+    if highest <= 0.0 or gap2 >= (SHADE_REACH * highest) ** 2:
         return None
     radius = float(tall.sizes[RADIUS, begin:end].max())
     own = float(low.sizes[RADIUS, begin:end].max())
@@ -93,13 +95,6 @@ def beside(low: Stand, tall: Stand, over: Vault) -> Beside | None:
     weeks, month = _months(low, begin, end)
     passed = _passed(low, tall, over, weeks, filled / radius, steep)
     return Beside(low, tall, begin, end, passed, month) if float(passed.min()) < -1e-6 else None
-
-
-def _in_reach(low: Stand, tall: Stand, reach_m: float) -> bool:
-    a, b = low.box, tall.box
-    gap_x = max(a[0] - b[2], b[0] - a[2], 0.0)
-    gap_y = max(a[1] - b[3], b[1] - a[3], 0.0)
-    return bool(gap_x * gap_x + gap_y * gap_y < reach_m * reach_m)
 
 
 def _sectors(

@@ -172,9 +172,10 @@ class _State:
         moved = [] if same_items(now, self._laid) else differing(now, self._laid)
         laid_anew = [p for p in every if p in new or near(self._stands[p], moved)] if moved else changed
         laid_anew = laid_anew if same_sky else every  # fixtures shelter, and stand in the way
+        if not self._ground.same(layout.beds, layout.paths, garden.fixtures):
+            self._ground = Ground(layout.beds, layout.paths, garden.fixtures)
         self._fixtures, self._laid, self._site = garden.fixtures, now, garden.site
         self._supports = layout.supports
-        self._ground = Ground(layout.beds, layout.paths, garden.fixtures)
         if garden.fixtures:
             for planting in lit_anew:
                 self._skies[planting] = tuple(
@@ -183,7 +184,7 @@ class _State:
         else:
             self._skies.clear()
         for planting in laid_anew:
-            self._placed[planting] = placed(self._stands[planting], layout, garden.fixtures)
+            self._placed[planting] = placed(self._stands[planting], layout, self._ground)
         return {*lit_anew, *laid_anew}
 
     def _judge(self, planting: str) -> Opinion:

@@ -3,7 +3,6 @@
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.crops.model import Harvest
 from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
@@ -13,7 +12,6 @@ from gardencanvas.fit.thresholds import CHOKED, CHOKED_TIME, CROWDED, CROWDED_DA
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
-Bools = NDArray[np.bool_]
 
 
 def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
@@ -24,13 +22,13 @@ def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
     """
     other = meeting.b if sufferer is meeting.a else meeting.a
     side = meeting.side(sufferer)
-    together = growing_together(meeting, sufferer)
-    rows = np.flatnonzero(((side.crowded >= CROWDED) & together).any(axis=1))
-    if len(rows) == 0:
+    if not (side.peak >= CROWDED).any():
         return None
+    rows = np.flatnonzero(side.peak >= CROWDED)
     spare = sufferer.spare
     size = spare.size_of_week[meeting.begin + meeting.starts]
-    excess = (side.crowded[rows] - spare.share[side.stations[rows]][:, size]) * together
+    pressed = side.pressed[rows]
+    excess = np.where(pressed > 0.0, pressed - spare.share[side.stations[rows]][:, size], 0.0)
     days = 7 * meeting.lengths
     crowded_days: Ints = (excess >= CROWDED) @ days
     marks = marks_of(sufferer, crowded_days, (excess >= CHOKED) @ days)
@@ -38,14 +36,6 @@ def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
     if len(bad) == 0:
         return None
     return _judged(meeting, sufferer, other, rows[bad], marks[bad], excess[bad], crowded_days[bad])
-
-
-def growing_together(meeting: Meeting, stand: Stand) -> Bools:
-    """In which spells both stand and the one still grows, shape (spells,)."""
-    if stand.crop.harvest is Harvest.SINGLE:  # grown by its first harvest, and only waiting after it
-        ready = stand.weeks.index(stand.times.harvest_first) - meeting.begin
-        return meeting.together & (meeting.starts <= ready)
-    return meeting.together
 
 
 def marks_of(stand: Stand, crowded_days: Ints, choked_days: Ints) -> NDArray[np.uint8]:

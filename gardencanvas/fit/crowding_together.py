@@ -7,10 +7,10 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.fit.codes import Code
-from gardencanvas.fit.crowding import growing_together, marks_of
+from gardencanvas.fit.crowding import marks_of
 from gardencanvas.fit.judged import Judged, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
-from gardencanvas.fit.report import Kind
+from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import CHOKED, CROWDED, PRESSES
 
@@ -43,7 +43,7 @@ def crowding_together(stand: Stand, meetings: Sequence[Meeting], alone: Marks) -
     """
     if len(meetings) < 2 or stand.begin == stand.end:
         return None
-    pressed = _pressed(stand, meetings)
+    pressed = _pressed(stand, meetings, alone)
     if pressed is None:
         return None
     crowded_days = 7 * np.count_nonzero(pressed.excess >= CROWDED, axis=1)
@@ -54,25 +54,18 @@ def crowding_together(stand: Stand, meetings: Sequence[Meeting], alone: Marks) -
     return _judged(stand, meetings, pressed, worse, marks[worse], crowded_days)
 
 
-def _pressed(stand: Stand, meetings: Sequence[Meeting]) -> _Pressed | None:
+def _pressed(stand: Stand, meetings: Sequence[Meeting], alone: Marks) -> _Pressed | None:
     """The stations that may be crowded; None where there are none."""
     most = np.zeros(len(stand.index))
-    by = np.zeros(len(stand.index), dtype=np.intp)
-    masked = []
+    highest = np.zeros(len(stand.index))
     for meeting in meetings:
         side = meeting.side(stand)
-        together = growing_together(meeting, stand)
-        if side.crowded.shape[1] == 0 or not together.any():
-            continue
-        shown = side.crowded * together
-        peak = shown.max(axis=1)
-        most[side.stations] += peak
-        by[side.stations] += peak > 0.0
-        masked.append((meeting, shown))
-    rows = np.flatnonzero((most >= CROWDED) & (by > 1))
+        most[side.stations] += side.peak
+        highest[side.stations] = np.maximum(highest[side.stations], side.peak)
+    rows = np.flatnonzero((most >= CROWDED) & (most > highest) & (alone < Verdict.CLASHES))
     if len(rows) == 0:
         return None
-    parts = tuple((_other(m, stand), _weekly(stand, m, shown, rows)) for m, shown in masked)
+    parts = tuple((_other(m, stand), _weekly(stand, m, rows)) for m in meetings)
     total: Floats = np.sum([part for _, part in parts], axis=0)
     spare = stand.spare
     unused = spare.share[rows][:, spare.size_of_week[stand.begin : stand.end]]
@@ -83,7 +76,7 @@ def _other(meeting: Meeting, stand: Stand) -> Stand:
     return meeting.b if stand is meeting.a else meeting.a
 
 
-def _weekly(stand: Stand, meeting: Meeting, shown: Floats, rows: Ints) -> Floats:
+def _weekly(stand: Stand, meeting: Meeting, rows: Ints) -> Floats:
     """What one neighbour takes of some stations in each of the stand's weeks, shape (rows, weeks)."""
     side = meeting.side(stand)
     place = np.full(len(stand.index), -1)
@@ -92,7 +85,7 @@ def _weekly(stand: Stand, meeting: Meeting, shown: Floats, rows: Ints) -> Floats
     weekly = np.zeros((len(rows), stand.end - stand.begin))
     touched = np.flatnonzero(place[rows] >= 0)
     spell = meeting.spell[: max(until - meeting.begin, 0)]
-    weekly[touched, meeting.begin - stand.begin : max(until, meeting.begin) - stand.begin] = shown[
+    weekly[touched, meeting.begin - stand.begin : max(until, meeting.begin) - stand.begin] = side.pressed[
         place[rows[touched]]
     ][:, spell]
     return weekly

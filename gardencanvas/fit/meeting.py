@@ -5,6 +5,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
+from gardencanvas.crops.model import Harvest
 from gardencanvas.fit.geometry import SAME_M, TOUCH_M, crossing_area
 from gardencanvas.fit.near import Pairs, near_pairs
 from gardencanvas.fit.stands import BASE, HEIGHT, IN_BED, LEAF, RADIUS, Stand
@@ -28,6 +29,8 @@ class Side:
     passed: Floats  # logarithm of the share of light that the other's taller canopy lets through
     overhung: bool  # whether the other's canopy takes any light at all
     nearest_m: Floats  # (touched stations,): distance of each one's nearest neighbour
+    pressed: Floats  # ``crowded`` while both stand and the one still grows, 0 else
+    peak: Floats  # (touched stations,): the greatest of it
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -78,11 +81,17 @@ def meet(a: Stand, b: Stand, near: Pairs | None = None) -> Meeting | None:
     starts, spell = _spells(one, two)
     one, two = one[:, starts], two[:, starts]
     lengths = np.append(starts[1:], end - begin) - starts
-    return Meeting(
-        a, b, begin, end, spell, starts, lengths,
-        (one[IN_BED] > 0) & (two[IN_BED] > 0),
-        *_sides(pairs, one, two),
-    )  # fmt: skip
+    together = (one[IN_BED] > 0) & (two[IN_BED] > 0)
+    growing = tuple(together & (begin + starts <= _grows_until(s)) for s in (a, b))
+    sides = _sides(pairs, one, two, growing)
+    return Meeting(a, b, begin, end, spell, starts, lengths, together, *sides)
+
+
+def _grows_until(stand: Stand) -> int:
+    """Last week of its growth: one that is lifted whole only waits after its first harvest."""
+    if stand.crop.harvest is Harvest.SINGLE:
+        return stand.weeks.index(stand.times.harvest_first)
+    return stand.end
 
 
 def _spells(one: Floats, two: Floats) -> tuple[Ints, Ints]:
@@ -117,7 +126,7 @@ def taken_above(low: Floats, tall: Floats) -> Floats:
     return share
 
 
-def _sides(pairs: Pairs, one: Floats, two: Floats) -> tuple[Side, Side]:
+def _sides(pairs: Pairs, one: Floats, two: Floats, growing: tuple[Bools, ...]) -> tuple[Side, Side]:
     """Both sides from near pairs and sizes by spell, shapes (5, spells)."""
     spells = one.shape[1]
     r, s = one[RADIUS], two[RADIUS]
@@ -132,22 +141,27 @@ def _sides(pairs: Pairs, one: Floats, two: Floats) -> tuple[Side, Side]:
         passed = np.log1p(-np.minimum(lens / low_area[spell], 1.0) * np.minimum(taken, 0.999)[spell])
         area_a, area_b = np.pi * r * r, np.pi * s * s
         sides = []
-        for stations, area, other, lower in (
-            (pairs.i, area_a, two[IN_BED], a_low), (pairs.j, area_b, one[IN_BED], ~a_low),
-        ):  # fmt: skip
+        for stations, area, other, lower, grows in (
+            (pairs.i, area_a, two[IN_BED], a_low, growing[0]),
+            (pairs.j, area_b, one[IN_BED], ~a_low, growing[1]),
+        ):
             touched, place = _touched(stations)
             cell = place[pair] * spells + spell
             size = len(touched) * spells
             share = lens * np.where(area > 0, other / area, 0.0)[spell]
             light = passed * (lower * other)[spell]
+            crowded = _summed(cell, share * alike[spell], size, spells)
+            pressed = crowded * grows
             sides.append(
                 Side(
                     touched,
                     _summed(cell, share, size, spells),
-                    _summed(cell, share * alike[spell], size, spells),
+                    crowded,
                     _summed(cell, light, size, spells),
                     bool(light.any()),
                     _nearest(place, pairs.distance_m, len(touched)),
+                    pressed,
+                    pressed.max(axis=1),
                 )
             )
     return sides[0], sides[1]

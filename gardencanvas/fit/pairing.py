@@ -50,10 +50,15 @@ def pairing(one: tuple[Stand, ...], two: tuple[Stand, ...], over: Vault) -> Pair
     sharing: list[Sharing] = []
     for a in one:
         for b in two:
-            about = known(a.crop, b.crop)
-            near = near_pairs(a.xy, b.xy, a.box, b.box, _reach(a, b))
-            meeting = meet(a, b, near)
             besides += [s for x, y in ((a, b), (b, a)) if (s := beside(x, y, over)) is not None]
+            reach = _reach(a, b)
+            if a.gap2(b) > reach * reach:
+                continue
+            near = near_pairs(a.xy, b.xy, a.box, b.box, reach)
+            if len(near.i) == 0:
+                continue
+            about = known(a.crop, b.crop)
+            meeting = meet(a, b, near)
             if meeting is not None:
                 meetings.append(meeting)
                 _by_meeting(meeting, near, over, judged, sharing)

@@ -13,7 +13,7 @@ from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import OUTSIDE_M, SUPPORT_REACH_M
 from gardencanvas.fit.wind import wind
 from gardencanvas.garden.garden import Layout
-from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, Path, RingSupport
+from gardencanvas.garden.ground import Bed, Cover, LineSupport, Path, RingSupport
 
 Laid = Bed | Path | Cover | LineSupport | RingSupport
 
@@ -23,14 +23,13 @@ def laid(layout: Layout) -> tuple[Laid, ...]:
     return (*layout.beds, *layout.paths, *layout.covers, *layout.supports)
 
 
-def placed(stands: Iterable[Stand], layout: Layout, fixtures: Sequence[Fixture]) -> tuple[Judged, ...]:
+def placed(stands: Iterable[Stand], layout: Layout, ground: Ground) -> tuple[Judged, ...]:
     """What is said of a planting's place."""
     judged: list[Judged | None] = []
-    ground = Ground(layout.beds, layout.paths, fixtures)
     for stand in stands:
         on = walked(stand, layout.paths)
         judged += [outside(stand, layout.beds, on), on_path(stand, on), shallow(stand, layout.beds)]
-        judged += [too_far(stand, ground), wind(stand, layout.supports, fixtures)]
+        judged += [too_far(stand, ground), wind(stand, layout.supports, ground.fixtures)]
         judged += covering(stand, layout.covers)
     return tuple(j for j in judged if j is not None)
 

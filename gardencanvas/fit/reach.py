@@ -5,7 +5,8 @@ Ground much wider than a bed is walked on between its rows, and is not judged.
 """
 
 from collections.abc import Iterable, Sequence
-from functools import lru_cache
+from dataclasses import dataclass
+from functools import cached_property, lru_cache
 from typing import NamedTuple
 
 import numpy as np
@@ -16,8 +17,9 @@ from shapely.geometry.base import BaseGeometry
 from gardencanvas.crops.model import Crop, Group, Harvest
 from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, finding_of, worst_of
-from gardencanvas.fit.near import box, near_pairs
+from gardencanvas.fit.near import Pairs, box, near_pairs
 from gardencanvas.fit.report import Kind, Verdict
+from gardencanvas.fit.same import same_items
 from gardencanvas.fit.stands import HEIGHT, IN_BED, RADIUS, Stand
 from gardencanvas.fit.thresholds import (
     ARM_M,
@@ -45,15 +47,44 @@ def picked_often(crop: Crop) -> bool:
     return often and crop.group not in (Group.FLOWER, Group.GREEN_MANURE)
 
 
-class Ground(NamedTuple):
+class Edges(NamedTuple):
+    """Where one stands to reach into a bed, and places there, shape (n, 2)."""
+
+    line: BaseGeometry
+    feet: Floats
+
+
+@dataclass(frozen=True, eq=False)
+class Ground:
     """What one reaches in from, and what stands in the way of that.
 
     From an edge along a wall, fence, hedge or shed nobody reaches in.
     """
 
-    beds: Sequence[Bed]
-    paths: Sequence[Path]
-    fixtures: Sequence[Fixture]
+    beds: tuple[Bed, ...]
+    paths: tuple[Path, ...]
+    fixtures: tuple[Fixture, ...]
+
+    def same(self, beds: Sequence[Bed], paths: Sequence[Path], fixtures: Sequence[Fixture]) -> bool:
+        """Whether it is made of these very things."""
+        mine, theirs = (self.beds, self.paths, self.fixtures), (beds, paths, fixtures)
+        return all(same_items(a, b) for a, b in zip(mine, theirs, strict=True))
+
+    @cached_property
+    def boxes(self) -> Floats:
+        """Box of each bed, shape (beds, 4)."""
+        return np.array([bed_ground(b).bounds for b in self.beds]).reshape(-1, 4)
+
+    def edges(self, bed: int) -> Edges | None:
+        """The edges of a bed; None of ground that is walked on between its rows."""
+        if bed not in self._edges:
+            made = _edges(self.beds[bed], self.paths, self.fixtures)
+            self._edges[bed] = None if made is None else Edges(made, _feet(made))
+        return self._edges[bed]
+
+    @cached_property
+    def _edges(self) -> dict[int, Edges | None]:
+        return {}
 
 
 def too_far(stand: Stand, ground: Ground) -> Judged | None:
@@ -62,7 +93,7 @@ def too_far(stand: Stand, ground: Ground) -> Judged | None:
         return None
     far = np.zeros(len(stand.index))
     for edges, some in _from_edges(stand, ground):
-        far[some] = shapely.distance(edges, shapely.points(stand.xy[some]))
+        far[some] = shapely.distance(edges.line, shapely.points(stand.xy[some]))
     some = np.flatnonzero(far > ARM_M + OUTSIDE_M)
     if len(some) == 0:
         return None
@@ -86,9 +117,7 @@ def shut_off(stand: Stand, partners: Iterable[Stand], ground: Ground) -> Judged 
         return None
     hidden: dict[int, tuple[str, ...]] = {}
     for edges, some in _from_edges(stand, ground):
-        near = shapely.dwithin(edges, shapely.points(stand.xy[some]), ARM_M + OUTSIDE_M)
-        if near.any():
-            hidden.update(_hidden(stand, some[near], edges, tall))
+        hidden.update(_hidden(stand, some, edges.feet, tall))
     if not hidden:
         return None
     names = {name for each in hidden.values() for name in each}
@@ -96,25 +125,18 @@ def shut_off(stand: Stand, partners: Iterable[Stand], ground: Ground) -> Judged 
     return _judged(stand, others, np.array(sorted(hidden), dtype=np.intp), {"arm_m": ARM_M}, 0)
 
 
-def _from_edges(stand: Stand, ground: Ground) -> list[tuple[BaseGeometry, Ints]]:
-    """Edges one reaches its stations from, bed by bed."""
-    found = ((_edges(bed, ground.paths, ground.fixtures), some) for bed, some in _by_bed(stand, ground.beds))
-    return [(edges, some) for edges, some in found if edges is not None]
-
-
-def _by_bed(stand: Stand, beds: Sequence[Bed]) -> list[tuple[Bed, Ints]]:
-    """The beds its stations lie in, the one drawn last where they overlap."""
+def _from_edges(stand: Stand, ground: Ground) -> list[tuple[Edges, Ints]]:
+    """Edges one reaches its stations from, bed by bed; of beds that overlap, the one drawn last counts."""
+    boxes, (a0, b0, a1, b1) = ground.boxes, stand.bounds
+    meets = (boxes[:, 0] <= a1) & (boxes[:, 1] <= b1) & (boxes[:, 2] >= a0) & (boxes[:, 3] >= b0)
     free = np.ones(len(stand.xy), dtype=bool)
     found = []
-    for bed in reversed(beds):
-        x0, y0, x1, y1 = bed_ground(bed).bounds
-        a0, b0, a1, b1 = stand.box
-        if a0 > x1 or b0 > y1 or a1 < x0 or b1 < y0:
-            continue
-        inside = free & shapely.intersects_xy(bed_ground(bed), stand.xy[:, 0], stand.xy[:, 1])
+    for bed in reversed(np.flatnonzero(meets).tolist()):
+        inside = free & shapely.intersects_xy(bed_ground(ground.beds[bed]), stand.xy[:, 0], stand.xy[:, 1])
         if inside.any():
             free &= ~inside
-            found.append((bed, np.flatnonzero(inside)))
+            edges = ground.edges(bed)
+            found += [(edges, np.flatnonzero(inside))] if edges is not None else []
     return found
 
 
@@ -174,9 +196,7 @@ def _in_the_way(other: Stand, stand: Stand) -> bool:
     return bool(2 * tall > len(over))
 
 
-def _hidden(
-    stand: Stand, some: Ints, edges: BaseGeometry, tall: Sequence[Stand]
-) -> dict[int, tuple[str, ...]]:
+def _hidden(stand: Stand, some: Ints, feet: Floats, tall: Sequence[Stand]) -> dict[int, tuple[str, ...]]:
     """Stations every straight way to which, from an edge within reach, crosses a tall plant."""
     weeks = _picking(stand)
     centres = np.concatenate([t.xy for t in tall])
@@ -186,15 +206,33 @@ def _hidden(
     xy = stand.xy[some]
     close = near_pairs(xy, centres, box(xy), box(centres), ARM_M + float(wide.max()))
     found = {}
-    feet = _feet(edges)
-    for row in np.unique(close.i).tolist():
-        block = close.j[close.i == row]
+    for row in _shut_at_first(xy, feet, close, centres, wide):
         ways = feet[np.hypot(*(feet - xy[row]).T) <= ARM_M + OUTSIDE_M]
+        block = close.j[close.i == row]
         crossed = _crossed(xy[row], ways, centres[block], wide[block])
         if len(ways) and crossed.any(axis=1).all():
             names = {tall[k].planting.id for k in owner[block[crossed.any(axis=0)]]}
             found[int(some[row])] = tuple(sorted(names))
     return found
+
+
+def _shut_at_first(xy: Floats, feet: Floats, close: Pairs, centres: Floats, wide: Floats) -> list[int]:
+    """Stations whose shortest way is crossed: only these need a look at all others."""
+    if len(close.i) == 0:
+        return []
+    rows = np.flatnonzero(np.bincount(close.i, minlength=len(xy)))
+    away = np.hypot(xy[rows, :1] - feet[:, 0], xy[rows, 1:] - feet[:, 1])
+    shortest = np.zeros((len(xy), 2))
+    shortest[rows] = feet[away.argmin(axis=1)] - xy[rows]
+    step, to = shortest[close.i], centres[close.j] - xy[close.i]
+    length = np.maximum((step * step).sum(axis=1), 1e-12)
+    along = np.clip((step * to).sum(axis=1) / length, 0.0, 1.0)
+    off = to - along[:, None] * step
+    crossed = np.hypot(off[:, 0], off[:, 1]) < wide[close.j] - OUTSIDE_M
+    within = np.zeros(len(xy), dtype=bool)
+    within[rows] = away.min(axis=1) <= ARM_M + OUTSIDE_M
+    shut = np.bincount(close.i[crossed], minlength=len(xy)) > 0
+    return np.flatnonzero(shut & within).tolist()
 
 
 def _feet(edges: BaseGeometry) -> Floats:

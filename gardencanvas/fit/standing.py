@@ -51,8 +51,8 @@ class Standing:
         """Stands of each planting, in the layout's order."""
         aids = (*layout.supports, *layout.covers)
         aided = same_items(aids, self._aids)
-        climbed = frozenset().union(*(holders(p.crop) for p in layout.plantings))
-        stems = tuple(p for p in layout.plantings if p.crop in climbed)
+        climbed = frozenset().union(*map(holders, {p.crop for p in layout.plantings}))
+        stems = tuple(p for p in layout.plantings if p.crop in climbed) if climbed else ()
         held = same_items(stems, self._stems)
         todo: list[tuple[Planting, tuple[Growing, ...]]] = []
         kept: dict[str, _Kept] = {}

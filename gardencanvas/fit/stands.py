@@ -79,6 +79,23 @@ class Stand:
         return box(self.xy)
 
     @cached_property
+    def bounds(self) -> tuple[float, float, float, float]:
+        """The same as plain numbers, for comparisons one at a time."""
+        x0, y0, x1, y1 = self.box.tolist()
+        return x0, y0, x1, y1
+
+    def gap2(self, other: "Stand") -> float:
+        """Square of the distance between the boxes of two stands, m²."""
+        a, b = self.bounds, other.bounds
+        dx, dy = max(a[0] - b[2], b[0] - a[2], 0.0), max(a[1] - b[3], b[1] - a[3], 0.0)
+        return dx * dx + dy * dy
+
+    @cached_property
+    def top_m(self) -> float:
+        """Greatest height."""
+        return float(self.sizes[HEIGHT].max(initial=0.0))
+
+    @cached_property
     def peak_m(self) -> float:
         """Greatest radius of its footprint."""
         return float(self.sizes[RADIUS].max(initial=0.0))
@@ -109,7 +126,7 @@ class Stand:
     @cached_property
     def reach(self) -> Floats:
         """Its box widened by its footprint to where neighbours adjoin, and by its shade: shape (8,)."""
-        shade = SHADE_REACH * max(float(self.sizes[HEIGHT].max(initial=0.0)) - RISE_M, 0.0)
+        shade = SHADE_REACH * max(self.top_m - RISE_M, 0.0)
         beside = self.peak_m + ADJOIN_M / 2
         out = np.array([-1.0, -1.0, 1.0, 1.0])
         return np.concatenate([self.box + out * beside, self.box + out * max(beside, shade)])

@@ -1,6 +1,7 @@
 """Timing: whether a catch crop is out before its neighbour closes over it."""
 
 from datetime import date, timedelta
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -9,6 +10,7 @@ from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, Number, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting, Side
 from gardencanvas.fit.needs import light_good, light_least
+from gardencanvas.fit.outlook import Outlook
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import RADIUS, Stand
 from gardencanvas.fit.thresholds import CATCH_TIME, CHOKED, CLOSED, LATE_SHARE, TURNS
@@ -56,25 +58,26 @@ def timing(meeting: Meeting, catch: Stand) -> Judged | None:
             "stations": int((marks == marks.max()).sum()),
             "earlier": _leaves_earlier(catch, main),
             "families": len({catch.crop.family, main.crop.family}),
-            **_in_other_years(catch, main, closing),
+            **_in_other_years(catch.outlook, main.outlook, catch.own_days, closing),
         },
         worst=worst,
     )  # fmt: skip
     return Judged(finding, marks[named])
 
 
-def _in_other_years(catch: Stand, main: Stand, closing: date) -> dict[str, int]:
+@lru_cache(maxsize=4096)
+def _in_other_years(catch: Outlook, main: Outlook, days: int, closing: date) -> dict[str, int]:
     """Days to spare in a cold and in a warm year, one in ten each, in which both grow.
 
     The neighbour closes over when it has gathered as much warmth as until it closes in an average year. No
     number where it then never closes.
     """
-    departure = departure_c(catch.own_days)
+    departure = departure_c(days)
     found = {}
     for name, by in (("days_cold", -departure), ("days_warm", departure)):
-        closes = main.outlook.year(by).as_grown(closing)
+        closes = main.year(by).as_grown(closing)
         if closes < date.max:
-            found[name] = (closes - catch.outlook.year(by).harvest_last).days
+            found[name] = (closes - catch.year(by).harvest_last).days
     return found
 
 
