@@ -1,6 +1,7 @@
 """What lies and stands on the ground: beds, paths, fixtures, supports and covers."""
 
 from datetime import date
+from math import ceil, hypot, tau
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
@@ -59,6 +60,11 @@ class Fixture(Value):
         return self
 
 
+CANES_APART_M = 0.3  # common practice: a cane every 25 to 30 cm for climbing beans
+POSTS_APART_M = 2.0  # common practice: posts of a net or trellis
+Canes = Annotated[int, Field(ge=1, le=500)]
+
+
 class RingSupport(Value):
     """A ring of canes, or a single stake, round a centre."""
 
@@ -69,7 +75,15 @@ class RingSupport(Value):
     centre: Point
     radius_m: Annotated[float, Field(ge=0.0, le=5.0)]
     height_m: Height
+    canes: Canes | None = None  # None: one every ``CANES_APART_M`` round it
     locked: bool = False
+
+    @property
+    def cane_count(self) -> int:
+        """How many canes stand in it: three at least, a stake is one."""
+        if self.kind == "stake":
+            return 1
+        return self.canes or max(3, round(tau * self.radius_m / CANES_APART_M))
 
 
 class LineSupport(Value):
@@ -82,7 +96,15 @@ class LineSupport(Value):
     begin: Point
     end: Point
     height_m: Height
+    canes: Canes | None = None  # None: one every ``CANES_APART_M``, posts every ``POSTS_APART_M``
     locked: bool = False
+
+    @property
+    def cane_count(self) -> int:
+        """How many canes, or posts of a net or trellis, stand in it, both ends included."""
+        length = hypot(self.end[0] - self.begin[0], self.end[1] - self.begin[1])
+        apart = CANES_APART_M if self.kind == "cane row" else POSTS_APART_M
+        return self.canes or max(2, ceil(length / apart - 1e-9) + 1)
 
     @model_validator(mode="after")
     def _has_length(self) -> Self:

@@ -1,11 +1,13 @@
 """The Plan menu: tools, successions, crops, the site."""
 
 from PySide6.QtCore import QObject, Qt
+from PySide6.QtWidgets import QMenu
 
 from gardencanvas.app import commands
 from gardencanvas.app.crop_commands import crop_commands
 from gardencanvas.app.menus.bar import Menus
 from gardencanvas.app.menus.layouts import add_layouts
+from gardencanvas.canvas.naming import structure_name
 from gardencanvas.garden.planting import Planting
 
 
@@ -24,6 +26,7 @@ class PlanMenu(QObject):
             ("pan", self.tr("&Pan"), "H"),
         ):
             menus.add(menu, f"tool {tool}", text, lambda tool=tool: self._window.view.set_tool(tool), key)
+        self._structures(menu)
         menus.add(
             menu, "single plants", self.tr("Single &plants of the planting"), self._single_plants, "E",
             self._not_one_planting,
@@ -37,6 +40,23 @@ class PlanMenu(QObject):
         menu.addSeparator()
         menus.add(menu, "site", self.tr("S&ite, frost and climate…"), self.edit_site)
         self._layouts = add_layouts(menus, menu)
+
+    def _structures(self, menu: QMenu) -> None:
+        """A menu for each group of what can be drawn beside plain beds."""
+        groups = (
+            (self.tr("More be&ds and paths"), ("circle bed", "keyhole bed", "curved bed", "hole", "path")),
+            (self.tr("S&upports"), ("cane ring", "cane row", "stake", "net", "trellis")),
+            (self.tr("Co&vers"), ("fleece", "mesh", "cloche", "frame")),
+            (self.tr("Fi&xtures"), ("wall", "fence", "hedge", "shed", "tree")),
+        )
+        for title, kinds in groups:
+            into = menu.addMenu(title)
+            for kind in kinds:
+                name = structure_name(kind)
+                self._menus.add(
+                    into, f"tool {kind}", name[0].upper() + name[1:],
+                    lambda kind=kind: self._window.view.set_tool(kind),
+                )  # fmt: skip
 
     def edit_site(self) -> None:
         """Change where the garden lies."""

@@ -5,11 +5,13 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from gardencanvas.canvas.tools.draw_bed import DrawBedTool, DrawPolygonTool
+from gardencanvas.canvas.tools.draw_structure import DrawStructureTool
 from gardencanvas.canvas.tools.measure import MeasureTool
 from gardencanvas.canvas.tools.pan import PanTool
 from gardencanvas.canvas.tools.select import SelectTool
 from gardencanvas.canvas.tools.stations import StationsTool
 from gardencanvas.canvas.tools.tool import Tool
+from gardencanvas.garden.structures import KINDS
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -24,5 +26,6 @@ def tools_of(view: PlanView) -> dict[str, Tool]:
         StationsTool(view),
         PanTool(view),
         MeasureTool(view),
+        *(DrawStructureTool(view, kind) for kind in KINDS),
     )
     return {tool.name: tool for tool in made}
