@@ -110,16 +110,21 @@ def _sectors(
     steep = (1.0 / (distance - radius * pi / 4)) ** _POWER
     part = aside / _WIDTH
     home = np.floor(azimuth / _WIDTH).astype(np.intp)
-    filled, weighted = np.zeros(count * SECTORS), np.zeros(count * SECTORS)
+    first, last = azimuth - half, azimuth + half
+    cells, shares, steeps = [], [], []
     for shift in range(-_SPREAD, _SPREAD + 1):
-        sector = home + shift
-        left = np.maximum(azimuth - half, sector * _WIDTH)
-        right = np.minimum(azimuth + half, (sector + 1) * _WIDTH)
-        share = np.maximum(right - left, 0.0) * part
-        cell = spot * SECTORS + sector % SECTORS
-        filled += np.bincount(cell, share, len(filled))
-        weighted += np.bincount(cell, share * steep, len(filled))
-    mean = (weighted / np.maximum(filled, 1e-12)) ** (1.0 / _POWER)
+        # only a plant that fills more than so many sectors to one side reaches this one
+        some = np.flatnonzero(half > (abs(shift) - 1) * _WIDTH) if abs(shift) > 1 else slice(None)
+        sector = home[some] + shift
+        left = np.maximum(first[some], sector * _WIDTH)
+        right = np.minimum(last[some], (sector + 1) * _WIDTH)
+        shares.append(np.maximum(right - left, 0.0) * part[some])
+        cells.append(spot[some] * SECTORS + sector % SECTORS)
+        steeps.append(steep[some])
+    cell, share = np.concatenate(cells), np.concatenate(shares)
+    filled = np.bincount(cell, share, count * SECTORS).astype(np.float64, copy=False)
+    weighted = np.bincount(cell, share * np.concatenate(steeps), count * SECTORS)
+    mean: Floats = (weighted / np.maximum(filled, 1e-12)) ** (1.0 / _POWER)
     return filled.reshape(count, SECTORS), mean.reshape(count, SECTORS)
 
 

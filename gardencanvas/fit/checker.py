@@ -114,6 +114,7 @@ class _State:
         self._skies: dict[str, tuple[Floats, ...]] = {}
         self._opinions: dict[str, Opinion] = {}
         self._placed: dict[str, tuple[Judged, ...]] = {}
+        self._alone: dict[str, tuple[Judged, ...]] = {}  # what a planting does to itself
         self._lights: dict[str, tuple[_Shade, ...]] = {}
         self._ranked: list[tuple[int, str, Finding]] = []
         self._laid: tuple[Laid, ...] = ()
@@ -148,6 +149,7 @@ class _State:
             self._opinions.pop(planting, None)
             self._skies.pop(planting, None)
             self._placed.pop(planting, None)
+            self._alone.pop(planting, None)
             self._lights.pop(planting, None)
         return met
 
@@ -192,8 +194,9 @@ class _State:
         pairings = [
             self._pairings[_pair(planting, partner)] for partner in sorted(self._partners.get(planting, ()))
         ]
-        close = spacing(stands)
-        own = [*self._placed[planting], *([close] if close is not None else [])]
+        if planting not in self._alone:
+            self._alone[planting] = _by_itself(stands)
+        own = [*self._placed[planting], *self._alone[planting]]
         near_by = [s for p in sorted(self._partners.get(planting, ())) for s in self._stands[p]]
         if any(wants_support(s.crop) or leans(s.crop) for s in stands):
             own += [j for s in stands for j in support(s, near_by, self._supports)]
@@ -208,7 +211,6 @@ class _State:
             self._lights[planting] += (shade,)
             light[stand.index] = shade.lit.light
             own += shade.lit.judged
-            own += frost(stand)
         paired = [j for p in pairings for j in p.judged]
         mine = [j for j in paired if j.finding.plantings[0] == planting]
         own += _pressed(stands, pairings, mine)
@@ -240,6 +242,12 @@ class _State:
         ranked.sort(key=itemgetter(0, 1))
         self._ranked = ranked
         return tuple(r[2] for r in ranked)
+
+
+def _by_itself(stands: Stands) -> tuple[Judged, ...]:
+    """What is said of a planting whatever lies and grows round it."""
+    close = spacing(stands)
+    return (*([close] if close is not None else []), *(j for s in stands for j in frost(s)))
 
 
 def _pressed(stands: Stands, pairings: Sequence[Pairing], mine: Sequence[Judged]) -> list[Judged]:

@@ -205,50 +205,57 @@ def _hidden(stand: Stand, some: Ints, feet: Floats, tall: Sequence[Stand]) -> di
     owner = np.repeat(np.arange(len(tall)), [len(t.xy) for t in tall])
     xy = stand.xy[some]
     close = near_pairs(xy, centres, box(xy), box(centres), ARM_M + float(wide.max()))
-    found = {}
-    for row in _shut_at_first(xy, feet, close, centres, wide):
-        ways = feet[np.hypot(*(feet - xy[row]).T) <= ARM_M + OUTSIDE_M]
-        block = close.j[close.i == row]
-        crossed = _crossed(xy[row], ways, centres[block], wide[block])
-        if len(ways) and crossed.any(axis=1).all():
-            names = {tall[k].planting.id for k in owner[block[crossed.any(axis=0)]]}
-            found[int(some[row])] = tuple(sorted(names))
-    return found
+    shut = _shut(xy, feet, close, centres, wide)
+    by = np.isin(close.i, shut)
+    found: dict[int, set[str]] = {int(some[row]): set() for row in shut}
+    for row, tall_one in zip(close.i[by].tolist(), owner[close.j[by]].tolist(), strict=True):
+        found[int(some[row])].add(tall[tall_one].planting.id)
+    return {row: tuple(sorted(names)) for row, names in found.items()}
 
 
-def _shut_at_first(xy: Floats, feet: Floats, close: Pairs, centres: Floats, wide: Floats) -> list[int]:
-    """Stations whose shortest way is crossed: only these need a look at all others."""
-    if len(close.i) == 0:
-        return []
-    rows = np.flatnonzero(np.bincount(close.i, minlength=len(xy)))
+def _shut(xy: Floats, feet: Floats, close: Pairs, centres: Floats, wide: Floats) -> Ints:
+    """Stations all of whose straight ways from places within reach pass through a disc.
+
+    Parameters
+    ----------
+    close
+        Pairs of stations and discs, all that may lie across a way.
+    """
+    shut = np.zeros(len(xy), dtype=bool)
+    shut[close.i] = True
+    rows, place = np.flatnonzero(shut), np.cumsum(shut) - 1
     away = np.hypot(xy[rows, :1] - feet[:, 0], xy[rows, 1:] - feet[:, 1])
-    shortest = np.zeros((len(xy), 2))
-    shortest[rows] = feet[away.argmin(axis=1)] - xy[rows]
-    step, to = shortest[close.i], centres[close.j] - xy[close.i]
+    order = away.argsort(axis=1)
+    ways = (away <= ARM_M + OUTSIDE_M).sum(axis=1)
+    shut[rows[ways == 0]] = False
+    i, j = close.i, close.j
+    to = centres[j] - xy[i]
+    for way in range(int(ways.max(initial=0))):
+        # the shortest way first: only stations shut off from it need a look at the next
+        left = np.flatnonzero(shut[i] & (ways[place[i]] > way))
+        if len(left) == 0:
+            break
+        step = feet[order[place[i[left]], way]] - xy[i[left]]
+        crossed = _crosses(step, to[left], wide[j[left]])
+        closed = np.bincount(i[left[crossed]], minlength=len(xy)) > 0
+        asked = np.zeros(len(xy), dtype=bool)
+        asked[i[left]] = True
+        shut &= ~asked | closed
+    return np.flatnonzero(shut)
+
+
+def _crosses(step: Floats, to: Floats, wide: Floats) -> Bools:
+    """Whether straight ways ``step`` pass through discs at ``to``, both from one spot, shapes (n, 2)."""
     length = np.maximum((step * step).sum(axis=1), 1e-12)
     along = np.clip((step * to).sum(axis=1) / length, 0.0, 1.0)
     off = to - along[:, None] * step
-    crossed = np.hypot(off[:, 0], off[:, 1]) < wide[close.j] - OUTSIDE_M
-    within = np.zeros(len(xy), dtype=bool)
-    within[rows] = away.min(axis=1) <= ARM_M + OUTSIDE_M
-    shut = np.bincount(close.i[crossed], minlength=len(xy)) > 0
-    return np.flatnonzero(shut & within).tolist()
+    crossed: Bools = np.hypot(off[:, 0], off[:, 1]) < wide - OUTSIDE_M
+    return crossed
 
 
 def _feet(edges: BaseGeometry) -> Floats:
     """Points along the edges, a hand's breadth apart at most, shape (n, 2)."""
     return np.asarray(shapely.get_coordinates(shapely.segmentize(edges, EDGE_STEP_M)))
-
-
-def _crossed(spot: Floats, ways: Floats, centres: Floats, wide: Floats) -> Bools:
-    """Which straight ways from a spot pass through which discs, shape (ways, discs)."""
-    step = ways - spot
-    length = np.maximum((step * step).sum(axis=1), 1e-12)
-    to = centres - spot
-    along = np.clip(to @ step.T / length, 0.0, 1.0).T
-    off = to[None, :, :] - along[:, :, None] * step[:, None, :]
-    crossed: Bools = np.hypot(off[..., 0], off[..., 1]) < wide - OUTSIDE_M
-    return crossed
 
 
 def _judged(

@@ -1,6 +1,7 @@
 """Wind: tall plants that nothing holds and nothing shelters."""
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 import numpy as np
 import shapely
@@ -11,6 +12,7 @@ from gardencanvas.fit.aids import reached
 from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, finding_of
 from gardencanvas.fit.near import own_pairs
+from gardencanvas.fit.own import at_home
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import (
@@ -24,6 +26,7 @@ from gardencanvas.fit.thresholds import (
     WIND_M,
 )
 from gardencanvas.garden.ground import Fixture, LineSupport, RingSupport
+from gardencanvas.garden.pattern import Pattern
 
 Bools = NDArray[np.bool_]
 
@@ -71,9 +74,15 @@ def wind(
 
 
 def _among_its_like(stand: Stand) -> Bools:
-    pairs = own_pairs(stand.planting.stations, AMONG_M + OUTSIDE_M)
-    round_it = np.bincount(pairs.i, minlength=stand.planting.pattern.count)
-    among: Bools = round_it[stand.index] >= AMONG
+    among: Bools = _among(at_home(stand.planting.pattern))[stand.index]
+    return among
+
+
+@lru_cache(maxsize=4096)
+def _among(pattern: Pattern) -> Bools:
+    """Which stations of a pattern have some others of it round them."""
+    pairs = own_pairs(pattern.stations, AMONG_M + OUTSIDE_M)
+    among: Bools = np.bincount(pairs.i, minlength=pattern.count) >= AMONG
     return among
 
 

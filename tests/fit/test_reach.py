@@ -13,8 +13,9 @@ from hypothesis import strategies as st
 
 from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.fit import check
-from gardencanvas.fit.reach import _crossed, picked_often
+from gardencanvas.fit.reach import _crosses, picked_often
 from gardencanvas.fit.report import Verdict
+from gardencanvas.fit.thresholds import OUTSIDE_M
 from gardencanvas.garden import edits
 from gardencanvas.garden.ground import Fixture, Path
 from tests.fit.makers import rows
@@ -92,9 +93,10 @@ def test_dense_tall_crops_on_all_sides_close_every_way():
 )
 def test_a_way_crosses_a_disc_as_points_along_it_do(ways, discs):
     """Against a thousand points along each way."""
-    spot, ends, centres = np.zeros(2), np.array(ways), np.array(discs)
-    wide = np.full(len(centres), 0.2)
+    ends, centres = np.array(ways), np.array(discs)
     along = np.linspace(0.0, 1.0, 1001)[:, None, None] * ends
     least = np.hypot(*(along[:, :, None, :] - centres).transpose(3, 0, 1, 2)).min(axis=0)
     sure = np.abs(least - 0.2) > 0.005
-    assert np.array_equal(_crossed(spot, ends, centres, wide)[sure], (least < 0.2)[sure])
+    way, disc = (k.ravel() for k in np.indices(least.shape))
+    crossed = _crosses(ends[way], centres[disc], np.full(len(way), 0.2 + OUTSIDE_M)).reshape(least.shape)
+    assert np.array_equal(crossed[sure], (least < 0.2)[sure])
