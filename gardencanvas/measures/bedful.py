@@ -60,6 +60,12 @@ class Bedful:
         return np.array([s.sizes[BASE] for s in self.stands]) * self.present
 
     @cached_property
+    def cover(self) -> Floats:
+        """Ground under each stand's leaves as a share of the bed; neighbours' overlap is not taken off."""
+        discs = np.array([pi * s.sizes[RADIUS] ** 2 * len(s.index) for s in self.stands])
+        return np.minimum(discs * self.present / self.area_m2, 1.0)
+
+    @cached_property
     def groups(self) -> tuple[tuple[int, ...], ...]:
         """Stands in groups that share the bed at some time, directly or through others: by first week."""
         order = sorted((k for k, s in enumerate(self.stands) if s.end > s.begin), key=self._begin)

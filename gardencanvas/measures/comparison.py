@@ -5,13 +5,17 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from gardencanvas.fit.report import FitReport
+from gardencanvas.garden.garden import Garden
 from gardencanvas.measures.codes import KINDS, OF_A_CROP, OF_A_LAYOUT, Code, Through
 from gardencanvas.measures.estimates import UNKNOWN, Better, Estimate, Measure, Series
 from gardencanvas.measures.measured import Caution, Measured, Part
+from gardencanvas.measures.measuring import Measuring
+from gardencanvas.measures.same_days import over_same_days
 
 __all__ = [
     "UNKNOWN", "Better", "Caution", "Code", "Comparison", "Estimate", "Measure", "Measured", "Part", "Series",
-    "Through", "compared",
+    "Through", "compare", "compared", "measured",
 ]  # fmt: skip
 
 NINE_OF_TEN = 0.1  # the difference has the other sign in at most one of ten draws
@@ -38,8 +42,49 @@ class Comparison:
         return next(m for m in some if m.code == code)
 
 
+def compare(
+    garden: Garden,
+    a: str,
+    b: str,
+    *,
+    reports: Mapping[str, FitReport] | None = None,
+    work: Mapping[str, Mapping[Code, Estimate]] | None = None,
+) -> Comparison:
+    """Compare two layouts of a garden.
+
+    Parameters
+    ----------
+    a, b
+        Ids or names of the layouts; they may be the same.
+    reports
+        What the check says of them, by the layout's id; made where it is not given.
+    work
+        Hours and cost of seed of each, by the layout's id.
+
+    Raises
+    ------
+    KeyError, UnknownCrop
+        As ``Measuring.measured``.
+    """
+    made, done = reports or {}, work or {}
+    ids = [garden.layout(name).id for name in (a, b)]
+    return compared(*(_measuring.measured(garden, i, made.get(i), done.get(i)) for i in ids))
+
+
+def measured(garden: Garden, layout_id: str, report: FitReport | None = None) -> Measured:
+    """One layout in numbers; what it is made of being the same, the same object. Raises as ``compare``."""
+    return _measuring.measured(garden, layout_id, report)
+
+
+_measuring = Measuring()
+
+
 def compared(a: Measured, b: Measured) -> Comparison:
-    """The comparison of two layouts that are measured already."""
+    """The comparison of two layouts that are measured already.
+
+    The area-time equivalency ratio of both is over the same days: from the first to the last crop of either.
+    """
+    a, b = over_same_days(a, b)
     beds = {k: (a.beds.get(k, NOTHING), b.beds.get(k, NOTHING)) for k in _keys(a.beds, b.beds)}
     crops = {k: (a.crops.get(k, NOTHING), b.crops.get(k, NOTHING)) for k in _keys(a.crops, b.crops)}
     return Comparison(

@@ -1,13 +1,14 @@
 """The measures of one layout."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date
 
 import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Hazard
+from gardencanvas.measures.bed_ratios import AreaTime
 from gardencanvas.measures.codes import Code
 from gardencanvas.measures.estimates import UNKNOWN, Estimate, Series
 
@@ -61,3 +62,10 @@ class Measured:
     series: tuple[Series, ...]
     hazards: tuple[Caution, ...]
     unknown_yields: tuple[str, ...]
+    times: Mapping[str, AreaTime] = field(default_factory=dict)  # of each bed
+
+    def with_work(self, work: Values) -> "Measured":
+        """The same with measures that are counted elsewhere: cost of seed, hours of work."""
+        if not work:
+            return self
+        return replace(self, whole=replace(self.whole, values={**self.whole.values, **work}))

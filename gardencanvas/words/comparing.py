@@ -16,7 +16,7 @@ _LABELS: dict[str, str] = {
     Code.GROUND_DAYS: "Ground in use",
     Code.GROUND_SHARE: "Ground in use, share of the year",
     Code.HARVEST: "Harvest",
-    Code.HARVEST_PIECES: "Harvest, pieces",
+    Code.HARVEST_PIECES: "Plants harvested",
     Code.ALONE: "Grown alone on the same ground",
     Code.RELATIVE_YIELD: "Share of what it gives alone",
     Code.HARVEST_WEEKS: "Weeks with a harvest",
@@ -62,7 +62,7 @@ def shown(estimate: Estimate, unit: str, measure: Measure) -> str:
     """A measure's number with its unit, and its range where it is estimated: ``≈ 12 kg (8–16)``."""
     if estimate.value is None:
         return NOT_KNOWN
-    if estimate.low is None or estimate.high is None:
+    if not estimate.ranged or estimate.low is None or estimate.high is None:
         return _with_unit(estimate.value, unit, measure, _plain(_own(estimate.value, unit, measure), unit))
     low, mid, high = (_own(x, unit, measure) for x in (estimate.low, estimate.value, estimate.high))
     step = _step(high - low, mid)
@@ -100,7 +100,7 @@ def _with_unit(number: float, unit: str, measure: Measure, text: str) -> str:
         "litres": "gal" if imperial else "l",
         "litres a week": "gal a week" if imperial else "l a week",
         "hours": "h",
-        "pieces": "piece" if number == 1 else "pieces",
+        "pieces": "plant" if number == 1 else "plants",
         "weeks": "week" if number == 1 else "weeks",
         "days": "day" if number == 1 else "days",
     }
@@ -120,9 +120,9 @@ def _plain(number: float, unit: str) -> str:
 
 
 def _step(width: float, mid: float) -> float:
-    """So finely an estimate is told: a tenth to a fifth of its range is noise."""
+    """So finely an estimate is told: in steps of a fortieth to a quarter of its range."""
     size = width if width > 0.0 else abs(mid) or 1.0
-    step: float = 10.0 ** floor(log10(size / 2))
+    step: float = 10.0 ** floor(log10(size / 4))
     return step
 
 

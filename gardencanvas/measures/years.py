@@ -1,0 +1,80 @@
+"""A layout in an average year, and in a cold and a warm one, one in ten each."""
+
+from dataclasses import dataclass
+
+from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.fit.beside import Vault, vault
+from gardencanvas.fit.standing import Standing
+from gardencanvas.fit.stands import Stand
+from gardencanvas.garden.edits import rebuilt
+from gardencanvas.garden.garden import Layout
+from gardencanvas.garden.site import Site
+from gardencanvas.measures.bedful import Bedful, bedfuls
+from gardencanvas.measures.relative import Shared, shared
+from gardencanvas.season.departing import departure_c
+
+GROWING_D = 100  # days over which a year's weather is taken as a mean: a vegetable's time in the bed
+
+
+@dataclass(frozen=True, eq=False)
+class Year:
+    """One year of a layout: its beds with their stands, and how these share the light."""
+
+    stands: dict[str, tuple[Stand, ...]]
+    beds: tuple[Bedful, ...]
+    shared: tuple[Shared, ...]
+
+
+@dataclass(frozen=True, eq=False)
+class Years:
+    """The same beds and stands, in the same order, in three years."""
+
+    cold: Year
+    usual: Year
+    warm: Year
+
+    @property
+    def all(self) -> tuple[Year, Year, Year]:
+        """Cold, usual, warm."""
+        return self.cold, self.usual, self.warm
+
+
+class Growing:
+    """Grows layouts of one site; what did not change since the last one is kept."""
+
+    def __init__(self, crops: Catalogue, site: Site, layout: Layout) -> None:
+        by = departure_c(GROWING_D)
+        self.crops, self.site = crops, site
+        self._over = vault(site)
+        self._standing = [Standing(crops, _departed(site, d), layout) for d in (-by, 0.0, by)]
+
+    def serves(self, crops: Catalogue, site: Site, layout: Layout) -> bool:
+        """Whether it may grow that layout."""
+        return crops is self.crops and site is self.site and self._standing[1].serves(site, layout)
+
+    def years(self, layout: Layout) -> Years:
+        """A layout in all three years."""
+        return Years(*(_year(layout, s.of(layout), self._over) for s in self._standing))
+
+
+def _year(layout: Layout, stands: dict[str, tuple[Stand, ...]], over: Vault) -> Year:
+    beds = bedfuls(layout, stands)
+    return Year(stands, beds, tuple(shared(b, over) for b in beds))
+
+
+def _departed(site: Site, by: float) -> Site:
+    """The site in a year that is some °C warmer all through; its frost dates stay."""
+    if by == 0.0:
+        return site
+    old = site.climate
+    climate = rebuilt(
+        old,
+        mean_c=_warmer(old.mean_c, by),
+        min_c=None if old.min_c is None else _warmer(old.min_c, by),
+        max_c=None if old.max_c is None else _warmer(old.max_c, by),
+    )
+    return rebuilt(site, climate=climate)
+
+
+def _warmer(months: tuple[float, ...], by: float) -> tuple[float, ...]:
+    return tuple(m + by for m in months)
