@@ -18,7 +18,8 @@ os.environ["XDG_CONFIG_HOME"] = tempfile.mkdtemp(prefix="gardencanvas-gallery-")
 os.environ["XDG_DATA_HOME"] = tempfile.mkdtemp(prefix="gardencanvas-gallery-")
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
-from PySide6.QtCore import QEventLoop, QPointF, QTimer
+from PySide6.QtCore import QEvent, QEventLoop, QPoint, QPointF, Qt, QTimer
+from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QApplication, QWidget
 
 from gardencanvas.app import theme
@@ -136,6 +137,28 @@ def single_plants() -> MainWindow:
     main.session.select([leek.id])
     main.view.set_tool("stations")
     settle()
+    return main
+
+
+@state
+def moved_with_distances() -> MainWindow:
+    main = window(Session(demo_garden()))
+    leek = next(p for p in main.session.layout.plantings if p.crop == "leek")
+    x, y = leek.stations[0]
+    view, port = main.view, main.view.viewport()
+    at = view.mapFromScene(QPointF(100 * x, 100 * y))
+    for kind, step in (
+        (QEvent.Type.MouseButtonPress, 0),
+        (QEvent.Type.MouseMove, 8),
+        (QEvent.Type.MouseMove, 30),
+    ):
+        place = at + QPoint(step, -step)
+        event = QMouseEvent(
+            kind, QPointF(place), QPointF(port.mapToGlobal(place)), Qt.MouseButton.LeftButton,
+            Qt.MouseButton.LeftButton, Qt.KeyboardModifier.ControlModifier,
+        )  # fmt: skip
+        QApplication.sendEvent(port, event)
+        settle(60)
     return main
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QButtonGroup, QHBoxLayout, QLineEdit, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLineEdit, QToolButton, QVBoxLayout, QWidget
 
 from gardencanvas.app.crop_desk import CropDesk
 from gardencanvas.app.labels import ElidedLabel, PlainLabel
@@ -106,22 +106,27 @@ class SeedTin(QWidget):
         label.setMinimumWidth(label.sizeHint().width())
         row.addWidget(label)
         row.addSpacing(2)
-        self._pattern = QButtonGroup(self)
-        for pattern, text in (
-            ("rows", self.tr("row")),
-            ("block", self.tr("block")),
-            ("single", self.tr("single")),
+        self.patterns = QComboBox()
+        self.patterns.setMinimumContentsLength(5)
+        self.patterns.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.patterns.setAccessibleName(self.tr("Drop crops as"))
+        self.patterns.setToolTip(self.tr("What a crop is dropped as; the digits 1–9 change it on the way"))
+        for key, (pattern, text) in enumerate(
+            (
+                ("rows", self.tr("row")),
+                ("block", self.tr("block")),
+                ("single", self.tr("single plant")),
+                ("strip", self.tr("strip")),
+                ("staggered", self.tr("staggered block")),
+                ("ring", self.tr("ring")),
+                ("edging", self.tr("edging")),
+                ("drift", self.tr("drift")),
+                ("between", self.tr("between the rows")),
+            ),
+            1,
         ):
-            button = QToolButton()
-            button.setText(text)
-            button.setCheckable(True)
-            button.setChecked(pattern == "rows")
-            button.setProperty("pattern", pattern)
-            button.setProperty("role", "small")
-            button.setToolTip(self.tr("Drop crops as: {0}").format(text))
-            self._pattern.addButton(button)
-            row.addWidget(button)
-        row.addStretch(1)
+            self.patterns.addItem(f"{text}  ({key})", pattern)
+        row.addWidget(self.patterns, 1)
         return row
 
     def _connect(self, session: Session) -> None:
@@ -150,7 +155,7 @@ class SeedTin(QWidget):
     @property
     def pattern(self) -> str:
         """What a dropped crop becomes: rows, block or single."""
-        return str(self._pattern.checkedButton().property("pattern"))
+        return str(self.patterns.currentData())
 
     @property
     def current(self) -> Key | None:

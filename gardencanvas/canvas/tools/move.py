@@ -9,6 +9,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from gardencanvas.canvas.look import CM
 from gardencanvas.canvas.naming import named, translate
 from gardencanvas.canvas.shapes import span
+from gardencanvas.canvas.tools.readout import Readout
 from gardencanvas.canvas.tools.tool import Gesture, Pointer
 from gardencanvas.garden import edits
 from gardencanvas.garden.copies import add_shifted, copies_of
@@ -33,17 +34,24 @@ class MoveGesture(Gesture):
         self._from = QPointF()
         self._box = QRectF()
         self._after: Garden | None = None
+        self._readout: Readout | None = None
 
     def begin(self, pointer: Pointer) -> None:
         self._from = pointer.at
         self._box = span(self._items)
+        without = () if self._copy else edits.with_contents(self.view.desk.layout, self.view.desk.selection)
+        self._readout = Readout(self.view, self._items, without)
 
     def move(self, pointer: Pointer) -> None:
         by = pointer.at - self._from
         if pointer.holds(Qt.KeyboardModifier.ShiftModifier):
             by = QPointF(by.x(), 0) if abs(by.x()) > abs(by.y()) else QPointF(0, by.y())
         carried = {i.id for i in self._items}
-        by = self.view.snapping(pointer, without=carried).shift(self._box, by)
+        snapping = self.view.snapping(pointer, without=carried)
+        by = snapping.shift(self._box, by)
+        if self._readout is not None:
+            by = self._readout.pulled(self._box, by, snapping.pull_cm if snapping.on else 0.0)
+            self._readout.show(self._box.translated(by))
         desk = self.view.desk
         dx, dy = round(by.x() / CM, 6), round(by.y() / CM, 6)
         try:
@@ -60,7 +68,7 @@ class MoveGesture(Gesture):
 
     def end(self, pointer: Pointer) -> None:
         self.move(pointer)
-        self.view.hush()
+        self._done()
         after, self._after = self._after, None
         if after is None:
             self.view.settle()
@@ -71,7 +79,13 @@ class MoveGesture(Gesture):
             first = {c.id for c in self._copies}
             self.view.desk.select(first)
 
+    def _done(self) -> None:
+        self.view.hush()
+        if self._readout is not None:
+            self._readout.gone()
+            self._readout = None
+
     def cancel(self) -> None:
         self._after = None
-        self.view.hush()
+        self._done()
         self.view.settle()
