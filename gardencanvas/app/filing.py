@@ -191,7 +191,8 @@ class Filing(QObject):
         return answer == QMessageBox.StandardButton.Discard
 
     def _written(self, session: Session, path: Path) -> bool:
-        garden = session.garden
+        garden, keeping = session.garden, self._window.keeping
+        keeping.writing = True
         try:
             saved = write_garden(self._window, garden, path)
         except CannotWrite as error:
@@ -203,10 +204,12 @@ class Filing(QObject):
                 ).format(error),
             )
             return False
+        finally:
+            keeping.writing = False
         session.was_saved(garden, path, saved.stamp)
         settings.remember_file(path)
-        if saved.warning:
-            self._window.say(self.tr("Saved, but without an earlier version: {0}").format(saved.warning))
+        warning = self.tr("Saved, but without an earlier version: {0}").format(saved.warning)
+        self._window.say(warning if saved.warning else self.tr("Saved."))
         return True
 
 

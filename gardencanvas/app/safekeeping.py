@@ -41,11 +41,12 @@ class Safekeeping(QObject):
         self.session = session
         self.standing: Standing | None = None
         self.read_only = False
+        self.writing = False  # the file, at this moment
         self._slices = Slices()
         self._sitting = Sitting(session.path)
         self._autosave: Autosave[_Work] = Autosave(self._write, self._clear, self._told)
         self._looked: Stamp | None = None
-        self._looking = False
+        self._looking = self._again = False
         self._finished = False
         session.changed.connect(self._edited)
         session.unsaved_changed.connect(self._edited)
@@ -101,7 +102,10 @@ class Safekeeping(QObject):
     def look(self) -> None:
         """See on a thread whether the file was changed by another program; each change is told once."""
         path, stamp = self.session.path, self.session.stamp
-        if self._looking or self._finished or path is None or stamp is None:
+        if self._finished or path is None or stamp is None:
+            return
+        if self._looking:
+            self._again = True
             return
         self._looking = True
 
@@ -118,6 +122,12 @@ class Safekeeping(QObject):
     def _tell_seen(self, change: Change, stamp: Stamp) -> None:
         """Tell of a change, if it is of the file as it is known now and was not told before."""
         self._looking = False
+        if self._again:
+            self._again = False
+            self.look()
+            return
+        if self.writing:  # what changed is what this window is just writing
+            return
         if change is not Change.NONE and stamp is self.session.stamp and stamp is not self._looked:
             self._looked = stamp
             self.file_changed.emit(change)
@@ -163,7 +173,7 @@ class Safekeeping(QObject):
         write_journal(sitting.journal, head, self._slices.bytes_of(work.garden))
 
     def _clear(self) -> None:
-        self._sitting.journal.unlink(missing_ok=True)
+        self._sitting.clear()
 
     def _told(self, standing: Standing) -> None:
         self.standing = standing

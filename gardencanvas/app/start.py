@@ -15,6 +15,7 @@ from gardencanvas.app import faults, settings
 from gardencanvas.app.session import Session
 from gardencanvas.app.window import MainWindow
 from gardencanvas.files import FileRefused, garden_from_bytes
+from gardencanvas.files.recovery import left_over
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.site import Climate, Site
 from gardencanvas.resources_folder import resources
@@ -74,18 +75,25 @@ def run_window(argv: Sequence[str]) -> int:
             box.exec()
         return 2
     window = MainWindow(session)
-    faults.Faults(window).install()
+    faults.Faults(window, window.keep_now).install()
     window.show()
     window.view.fit()
     gc.freeze()  # what a start makes stays: later collections need not look at it
     gc.enable()
     QTimer.singleShot(0, faults.start_log)
-    if not argv and not settings.flag(
-        "site asked", default=False
-    ):  # the first time with a garden of one's own
-        settings.keep("site asked", True)
-        QTimer.singleShot(0, window.actions_.all["site"].trigger)
+    QTimer.singleShot(0, window, lambda: _first_questions(window, own=not argv))
     return app.exec()
+
+
+def _first_questions(window: MainWindow, *, own: bool) -> None:
+    """What was being worked on before a crash; and, the first time with a garden of one's own, the place."""
+    if left_over():
+        from gardencanvas.app.recovery_dialog import offer_work  # seldom needed
+
+        offer_work(window)
+    if own and window.session.path is None and not settings.flag("site asked", default=False):
+        settings.keep("site asked", True)
+        window.actions_.all["site"].trigger()
 
 
 def _session(argv: list[str]) -> Session:

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QApplication, QFrame, QMainWindow, QSplitter, QTab
 
 from gardencanvas.app import settings, theme
 from gardencanvas.app.filing import Filing
-from gardencanvas.app.findings_panel import FindingsPanel
+from gardencanvas.app.findings.panel import FindingsPanel
 from gardencanvas.app.inspector.panel import Inspector
 from gardencanvas.app.late_tab import LateTab
 from gardencanvas.app.meanwhile import is_busy
@@ -133,6 +133,10 @@ class MainWindow(QMainWindow):
         if holder is not None:
             QTimer.singleShot(0, self, lambda: self.filing.ask_held(holder))
 
+    def keep_now(self) -> str:
+        """Write the unsaved work to the journal now; why it could not be, or nothing."""
+        return self.keeping.keep_now()
+
     def _file_changed(self, change: Change) -> None:
         if change is Change.CHANGED:
             self.filing.settle(self.session, change)
@@ -197,6 +201,7 @@ class MainWindow(QMainWindow):
             self.ribbon.set_colours(colours)
             self.inspector.set_look(Measure(self.units), colours)
             self.tin.set_look(Measure(self.units), colours)
+            self.findings.set_look(Measure(self.units), colours)
             for late in self.late.values():
                 late.set_look(Measure(self.units), colours)
 

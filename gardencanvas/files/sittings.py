@@ -101,6 +101,15 @@ class Sitting:
         """Whether this sitting may write the garden's file now."""
         return self.path is None or (self.claimed and _owner(self.home) in (None, self.name))
 
+    def clear(self) -> None:
+        """Remove the journal: there is nothing unsaved. Raises ``CannotWrite``."""
+        try:
+            self.journal.unlink(missing_ok=True)
+        except NotADirectoryError:
+            return  # there never was one
+        except OSError as error:
+            raise CannotWrite(f"{self.journal} cannot be removed: {error.strerror or error}.") from error
+
     def end(self) -> None:
         """Let go of everything; the journal goes too, for the work was saved or given up."""
         if self._file is None:

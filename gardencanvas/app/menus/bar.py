@@ -55,6 +55,7 @@ class Menus(QObject):
         self.session.selection_changed.connect(self.refresh)
         self.session.changed.connect(self.refresh)
         self.session.layout_changed.connect(self.refresh)
+        self.session.path_changed.connect(self.refresh)
         self.refresh()
 
     def menu(self, title: str) -> QMenu:

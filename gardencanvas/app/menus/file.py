@@ -29,6 +29,8 @@ class FileMenu(QObject):
         menu.addSeparator()
         menus.add(menu, "save", self.tr("&Save"), self._save, _KEY.Save)
         menus.add(menu, "save as", self.tr("Save &as…"), self._save_as, "Ctrl+Shift+S")
+        menus.add(menu, "versions", self.tr("Earlier &versions…"), self._versions, None, self._no_file)
+        menus.add(menu, "recover", self.tr("Unsaved &work of before…"), self._recover)
         menu.addSeparator()
         menus.add(menu, "bed map", self.tr("Save the &bed map…"), self._bedmap, "Ctrl+P")
         menus.add(menu, "picture", self.tr("Save a &picture…"), self._picture, "Ctrl+E")
@@ -71,12 +73,27 @@ class FileMenu(QObject):
             self._window.open_path(Path(action.data()))
 
     def _save(self) -> None:
-        if self._window.filing.save(self._menus.session):
-            self._window.say(self.tr("Saved."))
+        self._window.filing.save(self._menus.session)
 
     def _save_as(self) -> None:
-        if self._window.filing.save_as(self._menus.session):
-            self._window.say(self.tr("Saved."))
+        self._window.filing.save_as(self._menus.session)
+
+    def _no_file(self) -> str:
+        if self._menus.session.path is not None:
+            return ""
+        return self.tr("Save the garden first: each save keeps a version.")
+
+    def _versions(self) -> None:
+        from gardencanvas.app.versions_dialog import VersionsDialog  # not needed to start
+
+        dialog = VersionsDialog(self._window)
+        dialog.exec()
+        dialog.deleteLater()
+
+    def _recover(self) -> None:
+        from gardencanvas.app.recovery_dialog import offer_work  # not needed to start
+
+        offer_work(self._window, asked=True)
 
     def _picture(self) -> None:
         self._window.filing.save_picture(self._menus.session)
