@@ -188,7 +188,19 @@ def strained_bed() -> MainWindow:
 def findings_list() -> MainWindow:
     main = window(Session(demo_garden()))
     main.bottom.setCurrentWidget(main.findings)
-    settle()
+    main.findings.go_next()
+    settle(1500)
+    return main
+
+
+@state
+def finding_lived_with() -> MainWindow:
+    main = window(Session(demo_garden()), 1024, 700, dark=True)
+    main.bottom.setCurrentWidget(main.findings)
+    main.findings.go_next()
+    main.findings.detail.note.setText("I know: they come out a week later")
+    main.findings.detail.note.returnPressed.emit()
+    settle(1500)
     return main
 
 

@@ -25,6 +25,7 @@ from gardencanvas.canvas.shadows import shadows_of
 from gardencanvas.canvas.shapes import span
 from gardencanvas.canvas.sizes import Sizes
 from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.fit.accepted import quiet
 from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Garden, Item
 from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, Path, RingSupport
@@ -61,6 +62,7 @@ class PlanScene(QGraphicsScene):
         self._on = date(2000, 7, 1)
         self._crops: Catalogue | None = None
         self.garden: Garden | None = None
+        self._hushed: frozenset[str] = frozenset()
         self.layout_id = ""
         self.ghosts: frozenset[str] = frozenset()  # ids drawn as not yet put down
 
@@ -95,9 +97,21 @@ class PlanScene(QGraphicsScene):
     def judge(self, report: FitReport | None, *, live: bool = False) -> None:
         """Show the verdicts of this report; changes fade in, but for ``live`` ones during a drag."""
         fits = report.plantings if report is not None else {}
+        self._hush(report)
         changed = [mark for planting_id, mark in self.marks.items() if mark.judge(fits.get(planting_id))]
         if changed and not (live or self.look.still):
             self._fade.begin(changed)
+
+    def _hush(self, report: FitReport | None) -> None:
+        """Draw the marks of plantings quietly of which all that is wrong was accepted."""
+        hushed: frozenset[str] = frozenset()
+        if report is not None and self.garden is not None and report.layout == self.layout_id:
+            hushed = quiet(report, self.garden.layout(report.layout))
+        for planting_id in hushed ^ self._hushed:
+            mark = self.marks.get(planting_id)
+            if mark is not None:
+                mark.hush(planting_id in hushed)
+        self._hushed = hushed
 
     def show_date(self, on: date) -> None:
         """Show the plants, covers and shadows of a day."""

@@ -1,22 +1,36 @@
 """Layouts and the garden: the whole of what a file holds."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from datetime import date
 from functools import cached_property
-from typing import Annotated, Self
+from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
 
 from gardencanvas.crops.model import Crop, Variety
 from gardencanvas.garden.ground import Bed, Cover, Fixture, Path, Support
-from gardencanvas.garden.planting import Planting
+from gardencanvas.garden.planting import GardenDate, Planting
 from gardencanvas.garden.site import Site
 from gardencanvas.garden.value import MAX_LAYOUT_STATIONS, Id, Name, Note, Value
 
 FORMAT = 2
 
 Item = Bed | Path | Support | Cover | Planting | Fixture
+
+
+class Accepted(Value):
+    """A finding the grower lives with: what it was about, how bad it was, and why it may stay."""
+
+    code: Annotated[str, Field(min_length=1, max_length=60)]
+    plantings: Annotated[tuple[Id, ...], Field(min_length=1, max_length=20)]
+    verdict: Literal["strains", "clashes"]
+    note: Note = ""
+    on: GardenDate
+
+    def names(self, code: str, plantings: Iterable[str]) -> bool:
+        """Whether it is about that code and these plantings, in whichever order."""
+        return self.code == code and set(self.plantings) == set(plantings)
 
 
 class Layout(Value):
@@ -33,6 +47,7 @@ class Layout(Value):
     supports: Annotated[tuple[Support, ...], Field(max_length=5000)] = ()
     covers: Annotated[tuple[Cover, ...], Field(max_length=5000)] = ()
     plantings: Annotated[tuple[Planting, ...], Field(max_length=20_000)] = ()
+    accepted: Annotated[tuple[Accepted, ...], Field(max_length=5000)] = ()
 
     @model_validator(mode="after")
     def _sound(self) -> Self:

@@ -121,6 +121,7 @@ class MarkItem(Part):
         super().__init__(look, order.MARK)
         self.setAcceptedMouseButtons(Qt.MouseButton.NoButton)
         self.fit: PlantingFit | None = None
+        self.quiet = False  # all that is wrong with it was accepted
         self._apart: list[tuple[Verdict, Shape]] = []
         self.follow(plants)
 
@@ -143,6 +144,12 @@ class MarkItem(Part):
             self._mark_apart()
             self.update()
         return before is not None and fit is not None and before.verdict is not fit.verdict
+
+    def hush(self, quiet: bool) -> None:
+        """Draw it quietly, or as usual."""
+        if quiet != self.quiet:
+            self.quiet = quiet
+            self.update()
 
     @property
     def verdict(self) -> Verdict:
@@ -188,6 +195,8 @@ class MarkItem(Part):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         if self.plants.state.stage == "gone":
             painter.setOpacity(0.4)
+        if self.quiet:
+            painter.setOpacity(0.35)
         colours, vector, pixel = self.look.colours, self.look.vector, 1 / self.look.scale
         draw_mark(painter, self._shape, self.common, colours, pixel=pixel, vector=vector)
         for verdict, shape in self._apart:

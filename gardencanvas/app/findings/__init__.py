@@ -1,0 +1,1 @@
+"""All findings of the layout: the list, and one of them in full."""
