@@ -50,7 +50,7 @@ KINDS: dict[Code, Kind] = {
     Code.HARVEST: Kind("kg", "more"),
     Code.HARVEST_PIECES: Kind("pieces", "more"),
     Code.ALONE: Kind("kg", "neither"),
-    Code.RELATIVE_YIELD: Kind("ratio", "more"),
+    Code.RELATIVE_YIELD: Kind("share", "more"),
     Code.LER: Kind("ratio", "more"),
     Code.ATER: Kind("ratio", "more"),
     Code.OVERLAP: Kind("share", "neither"),

@@ -17,17 +17,20 @@ from gardencanvas.measures.bedful import Bedful
 from gardencanvas.measures.mingling import local_density
 
 Floats = NDArray[np.float64]
+Ints = NDArray[np.intp]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Shared:
     """How the stands of a bed share its light; shape (stands,) each but for ``taken``.
 
-    ``thinned`` is the yield at the stand's own density over that at the usual one, ``left`` what neighbours
-    of other stands leave of it; their product is the relative yield. ``taken``, shape (weeks,), is the share
-    of the bed's light that all leaves take.
+    ``density`` is plants over the usual number, of all stands that grow alike. ``thinned`` is the yield at
+    the stand's own density over that at the usual one, ``left`` what neighbours of other stands leave of it;
+    their product is the relative yield. ``taken``, shape (weeks,), is the share of the bed's light that all
+    leaves take.
     """
 
+    density: Floats
     thinned: Floats
     left: Floats
     taken: Floats
@@ -39,22 +42,38 @@ class Shared:
 
 
 def shared(bedful: Bedful, over: Vault) -> Shared:
-    """How the stands of a bed share light through all weeks in which one of them stands."""
+    """How the stands of a bed share light through all weeks in which one of them stands.
+
+    Stands of one crop with the same dates are one stand: however its rows were drawn, it yields the same.
+    """
+    first, same = _alike(bedful)
+    parts = same.T @ np.diag(bedful.density)  # (alike, stands)
+    density = parts.sum(axis=1)
     weeks = np.flatnonzero(bedful.present.any(axis=0))
     sunlight = over.strength[months_of(bedful.stands[0].weeks)[weeks] % 12]
-    leaf = bedful.leaf[:, weeks]
-    density = bedful.density
+    leaf, top, base = (x[first][:, weeks] for x in (bedful.leaf, bedful.height_m, bedful.base_m))
     alone = _light(leaf, sunlight)
     thinned = np.minimum(_ratio(_light(leaf * density[:, None], sunlight), alone, density), 1.0)
+    near = local_density(bedful) @ same
+    leaves = near[:, None, :] * leaf.T  # (spots, weeks, alike)
+    shares = layered(1.0, leaves, top.T, base.T)
+    beside = np.einsum("cws,w->s", shares, sunlight)
+    without = np.einsum("cws,w->s", -np.expm1(-leaves), sunlight)
+    left = _ratio(beside, without, np.ones_like(without))
     taken = np.zeros(bedful.present.shape[1])
-    near = local_density(bedful)
-    # (spots, weeks, stands): leaves near each spot
-    leaves = near[:, None, :] * leaf.T
-    shares = layered(1.0, leaves, bedful.height_m[:, weeks].T, bedful.base_m[:, weeks].T)
     taken[weeks] = shares.sum(axis=2).mean(axis=0)
-    beside = np.einsum("cws,w->s", shares, sunlight) / len(near)
-    without = np.einsum("cws,w->s", -np.expm1(-leaves), sunlight) / len(near)
-    return Shared(thinned, _ratio(beside, without, np.ones_like(without)), taken)
+    mine = _ratio(parts, density[:, None], np.zeros_like(parts))
+    return Shared(same @ density, thinned @ mine, same @ left, taken)
+
+
+def _alike(bedful: Bedful) -> tuple[Ints, Floats]:
+    """The first of each set of stands that grow alike, and which stand belongs to which (stands, alike)."""
+    keys = [(id(s.crop), s.begin, s.end, s.times, s.planting.per_station) for s in bedful.stands]
+    places = {key: n for n, key in enumerate(dict.fromkeys(keys))}
+    of = np.array([places[key] for key in keys])
+    first: Ints = np.array([keys.index(key) for key in places], dtype=np.intp)
+    same: Floats = (of[:, None] == np.arange(len(places))).astype(np.float64)
+    return first, same
 
 
 def _light(leaf: Floats, sunlight: Floats) -> Floats:

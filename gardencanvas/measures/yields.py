@@ -8,16 +8,19 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Crop, Harvest, Quantity
 from gardencanvas.fit.stands import Stand
+from gardencanvas.fit.thresholds import HELD_BACK_HIGH, HELD_BACK_LOW
 from gardencanvas.measures.bedful import Bedful
-from gardencanvas.measures.draws import COUNT, between_years, factor, weather, within
+from gardencanvas.measures.density import relative_yield
+from gardencanvas.measures.draws import COUNT, between_years, factor, normal, weather, within
 from gardencanvas.measures.years import Years
+from gardencanvas.season.departing import ONE_IN_TEN
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
 
 # How far the model misses published trials: of the partial ratios of every other article eight of ten lie
 # between these times the predicted one (tests/oracles/trials_table.md; Paut et al. 2024).
-BAND = (0.60, 1.75)
+BAND = (0.61, 1.57)
 OUT_OF_TEN = 0.64  # standard deviations from the average: half-way to one year in ten
 
 
@@ -52,7 +55,8 @@ def _bed_yield(years: Years, k: int) -> BedYield:
     bedful = years.usual.beds[k]
     relative = [y.shared[k].relative for y in years.all]
     ripe = [np.array([is_ripe(s) for s in y.beds[k].stands]) for y in years.all]
-    drawn = np.maximum(between_years(*relative), 0.0) * _missed(bedful)
+    thin = _thinned_otherwise(bedful, years.usual.shared[k].density)
+    drawn = np.maximum(between_years(*relative), 0.0) * _missed(bedful) * thin
     year = np.searchsorted([-OUT_OF_TEN, OUT_OF_TEN], weather())
     ripens: Bools = np.array(ripe)[year]
     return BedYield(bedful, relative[1] * ripe[1], drawn * ripens, ripe[1], ripens, _apart(bedful) * ripe[1])
@@ -83,6 +87,22 @@ def _missed(bedful: Bedful) -> Floats:
         if company:
             missed[:, k] = factor(*BAND, f"{stand.crop.id} beside {', '.join(company)}")
     return missed
+
+
+def _thinned_otherwise(bedful: Bedful, density: Floats) -> Floats:
+    """Draws of how far off the yield of thin stands may be, shape (COUNT, stands).
+
+    How far a crop's plants hold each other back at the usual spacing is not known crop by crop: the range of
+    c in the reciprocal yield law, against its middle.
+    """
+    middle, half = (HELD_BACK_LOW + HELD_BACK_HIGH) / 2, (HELD_BACK_HIGH - HELD_BACK_LOW) / 2
+    thin = np.minimum(density, 1.0)
+    found = np.ones((COUNT, len(bedful.stands)))
+    for k, stand in enumerate(bedful.stands):
+        z = normal(f"crowding of {stand.crop.id}") / ONE_IN_TEN
+        c = np.clip(middle + half * z, 0.0, 1.0)
+        found[:, k] = relative_yield(thin[k], c) / relative_yield(thin[k], middle)
+    return found
 
 
 def _apart(bedful: Bedful) -> Floats:

@@ -129,6 +129,8 @@ def _step(width: float, mid: float) -> float:
 def _stepped(number: float, step: float, unit: str) -> str:
     if unit in ("pieces", "weeks", "days", "plantings", "share"):
         step = max(step, 1.0)
+    if unit == "ratio":
+        step = max(step, 0.1)  # no model of neighbours is finer
     rounded = round(number / step) * step
     digits = max(0, -floor(log10(step) + 1e-9))
     return _signed(f"{rounded + 0.0:,.{digits}f}")

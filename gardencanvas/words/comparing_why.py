@@ -21,8 +21,8 @@ WHY: dict[str, str] = {
         f"yield beside its neighbours. Crops whose yield no source gives are left out and named. {_RANGE}"
     ),
     Code.HARVEST_PIECES: (
-        "Plants that are cut or lifted once are counted too, in years that bring them to harvest; crops picked "
-        "over are weighed only."
+        "Plants that are cut or lifted once are counted too, in years that bring them to harvest; crops "
+        "picked over are weighed only."
     ),
     Code.ALONE: f"{_ALONE} {_RANGE}",
     Code.RELATIVE_YIELD: (

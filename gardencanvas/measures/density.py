@@ -1,0 +1,24 @@
+"""Yield and density: how the yield of the ground goes with the number of plants on it."""
+
+import numpy as np
+from numpy.typing import ArrayLike, NDArray
+
+Floats = NDArray[np.float64]
+
+
+def relative_yield(density: ArrayLike, held_back: ArrayLike) -> Floats:
+    """Yield over that of the usual density: D / (1 − c + c D).
+
+    The reciprocal yield law 1/w = a + b N (Shinozaki & Kira 1956; w weight of a plant, N plants per m²) in
+    shares of the usual number: D plants weigh ``fit.spacing.size_at`` each.
+
+    Parameters
+    ----------
+    density
+        D: plants over the usual number.
+    held_back
+        How far plants hold each other back at the usual density, c = b N / (a + b N): 0 not at all, 1 where
+        the yield of the ground is the same at any density.
+    """
+    d, c = np.asarray(density, dtype=np.float64), np.asarray(held_back, dtype=np.float64)
+    return np.asarray(d / (1.0 - c + c * d))
