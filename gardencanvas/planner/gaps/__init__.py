@@ -1,0 +1,1 @@
+"""Gaps: free ground, what else fits there, and until when."""
