@@ -10,6 +10,9 @@ import pytest
 
 from gardencanvas.cli import run
 from gardencanvas.files import open_garden, save_garden
+from gardencanvas.fit import check
+from gardencanvas.garden.accepting import accept
+from gardencanvas.garden.garden import Accepted
 from gardencanvas.garden.pattern import Rows
 from tests.garden.makers import garden, row
 
@@ -144,3 +147,30 @@ def test_bedmap_is_true_to_its_scale(tmp_path):
     width, height = (float(x) for x in reader.pages[0].mediabox[2:])
     assert {round(width / 72 * 25.4), round(height / 72 * 25.4)} == {297, 210}  # ISO 216: A4
     assert "Leek" in reader.pages[1].extract_text()
+
+
+def test_json_tells_what_would_mend_a_finding_and_what_is_lived_with(demo, capsys, tmp_path):
+    """Every remedy told was tried on the engine; a finding that is lived with keeps its note."""
+    assert run(["check", str(demo), "--json"]) == 1
+    report = json.loads(capsys.readouterr().out)
+    mended = [f for f in report["findings"] if f["remedies"]]
+    assert mended
+    assert all(f["verdict"] in {"strains", "clashes"} for f in mended)
+    assert all(r["text"] for f in mended for r in f["remedies"])
+
+    garden = open_garden(demo)
+    found = check(garden).findings[0]
+    known = Accepted(
+        code=found.code, plantings=found.plantings, verdict=found.verdict.word, note="I know",
+        on=date(2027, 1, 2),
+    )  # fmt: skip
+    save_garden(accept(garden, garden.layouts[0].id, known), tmp_path / "known.gardencanvas")
+    run(["check", str(tmp_path / "known.gardencanvas"), "--json"])
+    again = json.loads(capsys.readouterr().out)
+    (lived,) = [f for f in again["findings"] if "accepted" in f]
+    assert (lived["id"], lived["accepted"], lived["remedies"]) == (found.id, "I know", [])
+
+
+def test_remedies_can_be_left_out(demo, capsys):
+    assert run(["check", str(demo), "--json", "--no-remedies"]) == 1
+    assert all(f["remedies"] == [] for f in json.loads(capsys.readouterr().out)["findings"])

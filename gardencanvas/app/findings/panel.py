@@ -52,6 +52,8 @@ class FindingsPanel(QWidget):
         self.halves.setStretchFactor(0, 3)
         self.halves.setStretchFactor(1, 2)
         self.halves.setChildrenCollapsible(False)
+        self.detail.setMinimumWidth(300)
+        self.halves.setSizes([760, 460])
         column.addWidget(self.halves, 1)
         column.addWidget(self.empty)
         session.changed.connect(self._soon.ask)

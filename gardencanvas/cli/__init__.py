@@ -1,0 +1,27 @@
+"""The commands that need no window, one module each. Exit codes are in the help of each."""
+
+import argparse
+import sys
+from collections.abc import Callable, Sequence
+
+from gardencanvas.cli import check, checking_crops, demo, drawing
+from gardencanvas.cli.arguments import UNREADABLE, Arguments
+from gardencanvas.files import CannotWrite, FileRefused
+
+# Each adds its command to the parser and sets ``command`` to what does it.
+MODULES = (check, drawing, demo, checking_crops)
+
+
+def run(argv: Sequence[str]) -> int:
+    """Run one command; returns the exit code."""
+    parser = Arguments(prog="gardencanvas", description="Garden Canvas without a window.")
+    commands = parser.add_subparsers(required=True, metavar="COMMAND")
+    for module in MODULES:
+        module.add(commands)
+    arguments = parser.parse_args(argv)
+    command: Callable[[argparse.Namespace], int] = arguments.command
+    try:
+        return command(arguments)
+    except (FileRefused, CannotWrite) as error:
+        print(f"gardencanvas: {error}", file=sys.stderr)
+        return UNREADABLE
