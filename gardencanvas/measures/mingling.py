@@ -20,7 +20,7 @@ Ints = NDArray[np.intp]
 
 CELL_M = 0.1
 MOST_CELLS = 4000
-SPOTS = 144  # of the bed's cells so many are looked at, evenly
+SPOTS = 72  # of the bed's cells so many are looked at, evenly
 REACH = 1.0  # a plant's reach, in usual distances between rows …
 SHADOW = 0.5  # … or in its heights, if that is more: noon shadows in summer (common practice, both)
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.fit.mixing import effective_kinds, mixing_of
+from gardencanvas.fit.mixing import effective_kinds
 from gardencanvas.measures.bed_ratios import (
     AreaTime,
     Ratio,
@@ -161,8 +161,7 @@ def _rhythm(found: _Values, weeks: Rhythm) -> None:
 
 def _mixing(found: _Values, yields: Sequence[BedYield]) -> None:
     """Families of all beds together; who stands beside whom bed by bed, by their neighbours."""
-    mixed = [mixing_of(y.bedful.stands) for y in yields]
-    indices = [(m.neighbours, m.index) for m in mixed if m.index is not None]
+    indices = [(m.neighbours, m.index) for m in (y.mixed for y in yields) if m.index is not None]
     if indices:
         pairs = sum(n for n, _ in indices)
         found.values[Code.MIXING] = Estimate(sum(n * i for n, i in indices) / pairs)

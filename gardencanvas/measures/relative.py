@@ -41,10 +41,15 @@ class Shared:
         return self.thinned * self.left
 
 
-def shared(bedful: Bedful, over: Vault) -> Shared:
+def shared(bedful: Bedful, over: Vault, near: Floats | None = None) -> Shared:
     """How the stands of a bed share light through all weeks in which one of them stands.
 
     Stands of one crop with the same dates are one stand: however its rows were drawn, it yields the same.
+
+    Parameters
+    ----------
+    near
+        ``local_density`` of the bed, where it is known already.
     """
     first, same = _alike(bedful)
     parts = same.T @ np.diag(bedful.density)  # (alike, stands)
@@ -54,7 +59,7 @@ def shared(bedful: Bedful, over: Vault) -> Shared:
     leaf, top, base = (x[first][:, weeks] for x in (bedful.leaf, bedful.height_m, bedful.base_m))
     alone = _light(leaf, sunlight)
     thinned = np.minimum(_ratio(_light(leaf * density[:, None], sunlight), alone, density), 1.0)
-    near = local_density(bedful) @ same
+    near = (local_density(bedful) if near is None else near) @ same
     leaves = near[:, None, :] * leaf.T  # (spots, weeks, alike)
     shares = layered(1.0, leaves, top.T, base.T)
     beside = np.einsum("cws,w->s", shares, sunlight)

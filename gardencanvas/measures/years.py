@@ -1,17 +1,25 @@
 """A layout in an average year, and in a cold and a warm one, one in ten each."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
+import numpy as np
+from numpy.typing import NDArray
+
 from gardencanvas.crops.catalogue import Catalogue
-from gardencanvas.fit.beside import Vault, vault
+from gardencanvas.fit.beside import vault
 from gardencanvas.fit.standing import Standing
 from gardencanvas.fit.stands import Stand
 from gardencanvas.garden.edits import rebuilt
 from gardencanvas.garden.garden import Layout
 from gardencanvas.garden.site import Site
 from gardencanvas.measures.bedful import Bedful, bedfuls
+from gardencanvas.measures.mingling import local_density
 from gardencanvas.measures.relative import Shared, shared
 from gardencanvas.season.departing import departure_c
+
+Floats = NDArray[np.float64]
+Stands = dict[str, tuple[Stand, ...]]
 
 GROWING_D = 100  # days over which a year's weather is taken as a mean: a vegetable's time in the bed
 
@@ -20,7 +28,7 @@ GROWING_D = 100  # days over which a year's weather is taken as a mean: a vegeta
 class Year:
     """One year of a layout: its beds with their stands, and how these share the light."""
 
-    stands: dict[str, tuple[Stand, ...]]
+    stands: Stands
     beds: tuple[Bedful, ...]
     shared: tuple[Shared, ...]
 
@@ -53,13 +61,19 @@ class Growing:
         return crops is self.crops and site is self.site and self._standing[1].serves(site, layout)
 
     def years(self, layout: Layout) -> Years:
-        """A layout in all three years."""
-        return Years(*(_year(layout, s.of(layout), self._over) for s in self._standing))
+        """A layout in all three years; who stands near whom is the same in each."""
+        cold, usual, warm = (s.of(layout) for s in self._standing)
+        beds = bedfuls(layout, usual)
+        near = [local_density(b) for b in beds]
+        return Years(
+            self._year(cold, bedfuls(layout, cold), near),
+            self._year(usual, beds, near),
+            self._year(warm, bedfuls(layout, warm), near),
+        )
 
-
-def _year(layout: Layout, stands: dict[str, tuple[Stand, ...]], over: Vault) -> Year:
-    beds = bedfuls(layout, stands)
-    return Year(stands, beds, tuple(shared(b, over) for b in beds))
+    def _year(self, stands: Stands, beds: tuple[Bedful, ...], near: Sequence[Floats]) -> Year:
+        light = (shared(b, self._over, n) for b, n in zip(beds, near, strict=True))
+        return Year(stands, beds, tuple(light))
 
 
 def _departed(site: Site, by: float) -> Site:

@@ -7,6 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Crop, Harvest, Quantity
+from gardencanvas.fit.mixing import BedMixing, mixing_of
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import HELD_BACK_HIGH, HELD_BACK_LOW
 from gardencanvas.measures.bedful import Bedful
@@ -39,6 +40,11 @@ class BedYield:
     def cropped(self) -> Bools:
         """Which stands are grown for a harvest."""
         return np.array([s.crop.harvest is not Harvest.NONE for s in self.bedful.stands])
+
+    @cached_property
+    def mixed(self) -> BedMixing:
+        """How the bed mixes families."""
+        return mixing_of(self.bedful.stands)
 
     @cached_property
     def days(self) -> Floats:

@@ -96,7 +96,7 @@ def test_places_lie_evenly_in_a_bed():
     """Every quarter of the bed holds a quarter of them, to a few."""
     ground = bed(length=3.6, width=1.2)
     xy = places(ground)
-    assert 550 <= len(xy) <= 620
+    assert 850 <= len(xy) <= 1000
     for x in (0.0, 1.8):
         for y in (0.0, 0.6):
             inside = (xy[:, 0] >= x) & (xy[:, 0] < x + 1.8) & (xy[:, 1] >= y) & (xy[:, 1] < y + 0.6)
@@ -207,4 +207,4 @@ def test_cover_of_rows_is_that_of_their_discs():
     (series,) = [s for s in measured(made, "l1").series if s.code == Through.COVER]
     discs = _bedful(made).cover[0, 52 : 52 + len(series.values)]
     assert discs.max() > 0.1
-    assert np.array(series.values) == pytest.approx(discs, abs=0.02)
+    assert np.array(series.values) == pytest.approx(discs, abs=0.03)
