@@ -7,11 +7,12 @@ said otherwise; ``stations`` counts the stations that have the finding's own (wo
 Kind crowding:
 
 crowded (strains, clashes)
-    Another crop of like height wants the same ground. ``share``: of the worst plant's footprint, what is
-    taken beyond what its usual spacing makes its like take; ``days``: how long; ``distance_m``: to the worst
-    plant's nearest neighbour of the other planting. Several neighbours that only together take so much stand
-    in one finding, the one that takes most first; ``usual_m``: half the sum of both crops' usual spacings
-    (equal each way); ``stations``.
+    Another crop of like height wants the same ground. ``share``: of the light and ground that the worst plant
+    captures at its usual spacing over its growth, what they take; ``left``: what is left of it, where its own
+    kind's crowding is counted too; ``days``: how long; ``distance_m``: to the worst plant's nearest neighbour
+    of the other planting; ``usual_m``: half the sum of both crops' usual spacings (equal each way);
+    ``stations``. Several neighbours that only together take so much stand in one finding, the one that takes
+    most first.
 too close (strains, clashes; one planting)
     Its own plants stand closer than the sources allow. ``distance_m``: in the row; ``minimum_m``: least that
     a source gives; ``usual_m``, ``usual_across_m``: usual spacing in the row and between rows; ``density``:

@@ -3,58 +3,79 @@
 import numpy as np
 from numpy.typing import NDArray
 
+from gardencanvas.fit.capture import kept
 from gardencanvas.fit.codes import Code
 from gardencanvas.fit.judged import Judged, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import Stand
-from gardencanvas.fit.thresholds import CHOKED, CHOKED_TIME, CROWDED, CROWDED_DAYS, CROWDED_TIME
+from gardencanvas.fit.thresholds import BLAMED, KEPT_CLASHES, KEPT_STRAINS, PRESSES
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
 
 
 def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
-    """What a stand loses of its ground to the other one.
+    """What a stand loses to the other one of what it captures at its usual spacing (``capture``).
 
-    Each station's footprint overlapped by the other stand's, weighted by how alike the heights are, less
-    what its own usual spacing leaves unused (``own.spare_of``).
+    Each station's own plants and the other stand's, as far as they overlap it and are alike in height, count
+    by their leaves, and so does what those of like height have slightly above it; each week weighs by the
+    ground the plant covers in it.
     """
-    other = meeting.b if sufferer is meeting.a else meeting.a
-    side = meeting.side(sufferer)
-    if not (side.peak >= CROWDED).any():
+    side, alone = meeting.side(sufferer), sufferer.alone
+    # no more is lost than the mean crowd: a first look that needs no week
+    rows = np.flatnonzero(
+        (side.pressed >= PRESSES) & (alone.kept[side.stations] - side.pressed < KEPT_STRAINS)
+    )
+    if len(rows) == 0:
         return None
-    rows = np.flatnonzero(side.peak >= CROWDED)
-    spare = sufferer.spare
-    size = spare.size_of_week[meeting.begin + meeting.starts]
-    pressed = side.pressed[rows]
-    excess = np.where(pressed > 0.0, pressed - spare.share[side.stations[rows]][:, size], 0.0)
-    days = 7 * meeting.lengths
-    crowded_days: Ints = (excess >= CROWDED) @ days
-    marks = marks_of(sufferer, crowded_days, (excess >= CHOKED) @ days)
+    stations = side.stations[rows]
+    weeks = meeting.begin + meeting.starts
+    lost = lost_to(sufferer, stations, weeks, side.crowd[rows], side.beside[rows])
+    loss: Floats = lost @ meeting.growth(sufferer)
+    marks = marks_of(alone.kept[stations] - loss, loss)
     bad = np.flatnonzero(marks)
     if len(bad) == 0:
         return None
-    return _judged(meeting, sufferer, other, rows[bad], marks[bad], excess[bad], crowded_days[bad])
+    return _judged(meeting, sufferer, rows[bad], marks[bad], lost[bad], loss[bad])
 
 
-def marks_of(stand: Stand, crowded_days: Ints, choked_days: Ints) -> NDArray[np.uint8]:
-    """Verdict of stations from the days in which they lack ground."""
-    some = max(float(CROWDED_DAYS), CROWDED_TIME * stand.growing_days)
-    marks = np.where(crowded_days >= some, Verdict.STRAINS, Verdict.CLEAR).astype(np.uint8)
-    long = max(float(CROWDED_DAYS), CHOKED_TIME * stand.growing_days)
-    marks[choked_days >= long] = Verdict.CLASHES
-    return marks
+def lost_to(stand: Stand, stations: Ints, weeks: Ints, crowd: Floats, over: Floats) -> Floats:
+    """Share of its usual capture that a stand loses to others, week by week.
+
+    Parameters
+    ----------
+    stations
+        Which stations, shape (n,).
+    weeks
+        Weeks of the grid, shape (w,).
+    crowd
+        Others' leaves over its own on the ground of each, shape (n, w).
+    over
+        Logarithm of the light that leaves of these others above its top let through, shape (n, w).
+    """
+    alone = stand.alone
+    own = alone.own[stations][:, alone.size_of_week[weeks]]
+    leaf, usual = alone.leaf[weeks], alone.usual[weeks]
+    lost: Floats = kept(leaf, own, usual) - kept(leaf, own + crowd, usual) * np.exp(over)
+    return lost
+
+
+def marks_of(left: Floats, loss: Floats) -> NDArray[np.uint8]:
+    """Verdict of stations from what is left of their usual capture, and what others took of it."""
+    marks = np.where((left < KEPT_STRAINS) & (loss >= PRESSES), Verdict.STRAINS, Verdict.CLEAR)
+    marks[(left < KEPT_CLASHES) & (loss >= BLAMED)] = Verdict.CLASHES
+    return marks.astype(np.uint8)
 
 
 def _judged(
-    meeting: Meeting, sufferer: Stand, other: Stand, bad: NDArray[np.intp], marks: NDArray[np.uint8],
-    excess: Floats, crowded_days: Ints,
-) -> Judged:  # fmt: skip
-    side = meeting.side(sufferer)
-    peak = excess.max(axis=1)
-    worst = worst_of(marks, peak)
-    spells = np.flatnonzero((excess >= CROWDED).any(axis=0))
+    meeting: Meeting, sufferer: Stand, bad: Ints, marks: NDArray[np.uint8], lost: Floats, loss: Floats
+) -> Judged:
+    other = meeting.b if sufferer is meeting.a else meeting.a
+    side, alone = meeting.side(sufferer), sufferer.alone
+    worst = worst_of(marks, loss)
+    growing = (lost >= PRESSES) & (meeting.growth(sufferer) > 0.0)
+    spells = np.flatnonzero(growing.any(axis=0))
     first = meeting.begin + int(meeting.starts[spells[0]])
     last = meeting.begin + int(meeting.starts[spells[-1]] + meeting.lengths[spells[-1]]) - 1
     days = (
@@ -64,8 +85,9 @@ def _judged(
     finding = finding_of(
         Kind.CROWDING, Code.CROWDED, sufferer, (other,), side.stations[bad], marks, days,
         {
-            "share": round(min(float(peak[worst]), 1.0), 6),
-            "days": int(crowded_days[worst]),
+            "share": round(float(loss[worst]), 6),
+            "left": round(float(alone.kept[side.stations[bad[worst]]] - loss[worst]), 6),
+            "days": 7 * int(meeting.lengths[growing[worst]].sum()),
             "distance_m": round(float(side.nearest_m[bad[worst]]), 6),
             "usual_m": round((sufferer.ground.spacing_m + other.ground.spacing_m) / 2, 6),
             "stations": int((marks == marks.max()).sum()),

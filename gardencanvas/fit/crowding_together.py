@@ -7,12 +7,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.fit.codes import Code
-from gardencanvas.fit.crowding import marks_of
+from gardencanvas.fit.crowding import lost_to, marks_of
 from gardencanvas.fit.judged import Judged, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import Stand
-from gardencanvas.fit.thresholds import CHOKED, CROWDED, PRESSES
+from gardencanvas.fit.thresholds import KEPT_STRAINS, PRESSES
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
@@ -21,18 +21,19 @@ Marks = NDArray[np.uint8]
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Pressed:
-    """What each of several neighbours takes of some stations' footprints, week by week of the stand."""
+    """What several neighbours take of some stations, week by week of the stand."""
 
     rows: Ints  # stations
-    parts: tuple[tuple[Stand, Floats], ...]  # (rows, weeks) each
-    excess: Floats  # (rows, weeks): of all, less what the own spacing leaves unused
+    parts: tuple[tuple[Stand, Floats], ...]  # what each may take, (rows, weeks)
+    lost: Floats  # (rows, weeks): share of the usual capture, to all together
+    loss: Floats  # (rows,): of the whole growth
 
 
 def crowding_together(stand: Stand, meetings: Sequence[Meeting], alone: Marks) -> Judged | None:
     """Stations that several neighbours crowd worse together than any of them does alone.
 
-    Three that overlap a plant by a fifth each take more than half of it. The sum of what ``crowding`` weighs
-    for each, under the same limits; what the own spacing leaves unused is left to them once.
+    Their leaves add up in ``capture``, under the limits of ``crowding``: three that take a little each may
+    take too much, and what the own spacing leaves unused is left to them only once.
 
     Parameters
     ----------
@@ -46,12 +47,11 @@ def crowding_together(stand: Stand, meetings: Sequence[Meeting], alone: Marks) -
     pressed = _pressed(stand, meetings, alone)
     if pressed is None:
         return None
-    crowded_days = 7 * np.count_nonzero(pressed.excess >= CROWDED, axis=1)
-    marks = marks_of(stand, crowded_days, 7 * np.count_nonzero(pressed.excess >= CHOKED, axis=1))
+    marks = marks_of(stand.alone.kept[pressed.rows] - pressed.loss, pressed.loss)
     worse = np.flatnonzero(marks > alone[pressed.rows])
     if len(worse) == 0:
         return None
-    return _judged(stand, meetings, pressed, worse, marks[worse], crowded_days)
+    return _judged(stand, meetings, pressed, worse, marks[worse])
 
 
 def _pressed(stand: Stand, meetings: Sequence[Meeting], alone: Marks) -> _Pressed | None:
@@ -60,24 +60,29 @@ def _pressed(stand: Stand, meetings: Sequence[Meeting], alone: Marks) -> _Presse
     highest = np.zeros(len(stand.index))
     for meeting in meetings:
         side = meeting.side(stand)
-        most[side.stations] += side.peak
-        highest[side.stations] = np.maximum(highest[side.stations], side.peak)
-    rows = np.flatnonzero((most >= CROWDED) & (most > highest) & (alone < Verdict.CLASHES))
+        most[side.stations] += side.pressed
+        highest[side.stations] = np.maximum(highest[side.stations], side.pressed)
+    rows = np.flatnonzero(
+        (most > highest) & (stand.alone.kept - most < KEPT_STRAINS) & (alone < Verdict.CLASHES)
+    )
     if len(rows) == 0:
         return None
-    parts = tuple((_other(m, stand), _weekly(stand, m, rows)) for m in meetings)
-    total: Floats = np.sum([part for _, part in parts], axis=0)
-    spare = stand.spare
-    unused = spare.share[rows][:, spare.size_of_week[stand.begin : stand.end]]
-    return _Pressed(rows, parts, np.where(total > 0.0, total - unused, 0.0))
+    weeks = np.arange(stand.begin, stand.end)
+    crowds = [_weekly(stand, m, m.side(stand).crowd, rows) for m in meetings]
+    overs = [_weekly(stand, m, m.side(stand).beside, rows) for m in meetings]
+    crowd: Floats = np.sum(crowds, axis=0)
+    over: Floats = np.sum(overs, axis=0)
+    lost = lost_to(stand, rows, weeks, crowd, over)
+    parts = tuple((_other(m, stand), c - o) for m, c, o in zip(meetings, crowds, overs, strict=True))
+    return _Pressed(rows, parts, lost, lost @ stand.alone.weight[weeks])
 
 
 def _other(meeting: Meeting, stand: Stand) -> Stand:
     return meeting.b if stand is meeting.a else meeting.a
 
 
-def _weekly(stand: Stand, meeting: Meeting, rows: Ints) -> Floats:
-    """What one neighbour takes of some stations in each of the stand's weeks, shape (rows, weeks)."""
+def _weekly(stand: Stand, meeting: Meeting, spells: Floats, rows: Ints) -> Floats:
+    """Something by touched station and spell, for some stations and each of the stand's weeks."""
     side = meeting.side(stand)
     place = np.full(len(stand.index), -1)
     place[side.stations] = np.arange(len(side.stations))
@@ -85,33 +90,33 @@ def _weekly(stand: Stand, meeting: Meeting, rows: Ints) -> Floats:
     weekly = np.zeros((len(rows), stand.end - stand.begin))
     touched = np.flatnonzero(place[rows] >= 0)
     spell = meeting.spell[: max(until - meeting.begin, 0)]
-    weekly[touched, meeting.begin - stand.begin : max(until, meeting.begin) - stand.begin] = side.pressed[
+    weekly[touched, meeting.begin - stand.begin : max(until, meeting.begin) - stand.begin] = spells[
         place[rows[touched]]
     ][:, spell]
     return weekly
 
 
-def _judged(
-    stand: Stand, meetings: Sequence[Meeting], pressed: _Pressed, some: Ints, marks: Marks, days: Ints
-) -> Judged:
-    peak = pressed.excess[some].max(axis=1)
-    worst = worst_of(marks, peak)
+def _judged(stand: Stand, meetings: Sequence[Meeting], pressed: _Pressed, some: Ints, marks: Marks) -> Judged:
+    loss = pressed.loss[some]
+    worst = worst_of(marks, loss)
     row = some[worst]
-    week = int(pressed.excess[row].argmax())
+    weight = stand.alone.weight[stand.begin : stand.end]
     takes: dict[str, float] = {}
     for other, part in pressed.parts:
         name = other.planting.id
-        takes[name] = takes.get(name, 0.0) + float(part[row, week])
+        takes[name] = takes.get(name, 0.0) + float(part[row] @ weight)
     named = sorted(takes, key=lambda n: (-takes[n], n))
-    named = [n for n in named if takes[n] >= PRESSES] or named[:1]
+    named = [n for n in named if takes[n] >= PRESSES / 2] or named[:1]
     others = tuple(next(o for o, _ in pressed.parts if o.planting.id == n) for n in named)
-    weeks = np.flatnonzero((pressed.excess[some] >= CROWDED).any(axis=0)) + stand.begin
+    growing = (pressed.lost[some] >= PRESSES) & (weight > 0.0)
+    weeks = np.flatnonzero(growing.any(axis=0)) + stand.begin
     finding = finding_of(
         Kind.CROWDING, Code.CROWDED, stand, others, pressed.rows[some], marks,
         (stand.first_day(int(weeks[0])), stand.last_day(int(weeks[-1]))),
         {
-            "share": round(min(float(peak[worst]), 1.0), 6),
-            "days": int(days[row]),
+            "share": round(float(loss[worst]), 6),
+            "left": round(float(stand.alone.kept[pressed.rows[row]] - loss[worst]), 6),
+            "days": 7 * int(np.count_nonzero(growing[worst])),
             "distance_m": round(_nearest(stand, meetings, int(pressed.rows[row])), 6),
             "usual_m": round((stand.ground.spacing_m + others[0].ground.spacing_m) / 2, 6),
             "stations": int((marks == marks.max()).sum()),

@@ -23,6 +23,7 @@ class Ground(NamedTuple):
     radius_m: float  # of a disc of the needed ground
     station_m2: float  # ground its own pattern gives it
     clump_factor: float  # radius of a clump over that of one plant left to spread
+    usual_station_m2: float  # as ``station_m2``, at the usual spacing
 
     @property
     def spacing_m(self) -> float:
@@ -75,4 +76,5 @@ def ground_of(planting: Planting, crop: Crop) -> Ground:
     else:
         own, beside = pattern_spacing(planting)
         given = min(own, widest) * min(beside or widest, widest)
-    return Ground(need, along, across, sqrt(need / pi), given, sqrt(seedlings))
+    usual = min(along, widest) * min(across, widest)
+    return Ground(need, along, across, sqrt(need / pi), given, sqrt(seedlings), usual)

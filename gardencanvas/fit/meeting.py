@@ -1,11 +1,12 @@
 """Where and when two stands meet, and what each takes from the other."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.crops.model import Harvest
+from gardencanvas.fit.capture import LEAST_LEAF
 from gardencanvas.fit.geometry import SAME_M, TOUCH_M, crossing_area
 from gardencanvas.fit.near import Pairs, near_pairs
 from gardencanvas.fit.stands import BASE, HEIGHT, IN_BED, LEAF, RADIUS, Stand
@@ -25,12 +26,12 @@ class Side:
 
     stations: Ints  # of the stand, those that are touched
     covered: Floats  # share of the footprint that lies under or in the other's, summed over its plants
-    crowded: Floats  # the same, weighted by how alike the heights are
+    crowd: Floats  # others' leaves over its own on its ground, as far as heights are alike (``capture``)
     passed: Floats  # logarithm of the share of light that the other's taller canopy lets through
     overhung: bool  # whether the other's canopy takes any light at all
     nearest_m: Floats  # (touched stations,): distance of each one's nearest neighbour
-    pressed: Floats  # ``crowded`` while both stand and the one still grows, 0 else
-    peak: Floats  # (touched stations,): the greatest of it
+    beside: Floats  # the part of ``passed`` that those of like height have, slightly above
+    pressed: Floats  # (touched stations,): mean of what both may take over its growth, at most
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -50,8 +51,14 @@ class Meeting:
     starts: Ints
     lengths: Ints  # (spells,): weeks of each
     together: Bools  # (spells,): both stand in the bed
+    growth_a: Floats  # (spells,): how much of its growth falls into each
+    growth_b: Floats
     of_a: Side
     of_b: Side
+
+    def growth(self, stand: Stand) -> Floats:
+        """How much of that stand's growth falls into each spell."""
+        return self.growth_a if stand is self.a else self.growth_b
 
     def side(self, stand: Stand) -> Side:
         """What that stand bears."""
@@ -82,16 +89,9 @@ def meet(a: Stand, b: Stand, near: Pairs | None = None) -> Meeting | None:
     one, two = one[:, starts], two[:, starts]
     lengths = np.append(starts[1:], end - begin) - starts
     together = (one[IN_BED] > 0) & (two[IN_BED] > 0)
-    growing = tuple(together & (begin + starts <= _grows_until(s)) for s in (a, b))
-    sides = _sides(pairs, one, two, growing)
-    return Meeting(a, b, begin, end, spell, starts, lengths, together, *sides)
-
-
-def _grows_until(stand: Stand) -> int:
-    """Last week of its growth: one that is lifted whole only waits after its first harvest."""
-    if stand.crop.harvest is Harvest.SINGLE:
-        return stand.weeks.index(stand.times.harvest_first)
-    return stand.end
+    growth = [np.add.reduceat(s.alone.weight[begin:end], starts) for s in (a, b)]
+    of_a, of_b = _sides(pairs, one, two, growth)
+    return Meeting(a, b, begin, end, spell, starts, lengths, together, growth[0], growth[1], of_a, of_b)
 
 
 def _spells(one: Floats, two: Floats) -> tuple[Ints, Ints]:
@@ -126,7 +126,7 @@ def taken_above(low: Floats, tall: Floats) -> Floats:
     return share
 
 
-def _sides(pairs: Pairs, one: Floats, two: Floats, growing: tuple[Bools, ...]) -> tuple[Side, Side]:
+def _sides(pairs: Pairs, one: Floats, two: Floats, growth: Sequence[Floats]) -> tuple[Side, Side]:
     """Both sides from near pairs and sizes by spell, shapes (5, spells)."""
     spells = one.shape[1]
     r, s = one[RADIUS], two[RADIUS]
@@ -141,27 +141,29 @@ def _sides(pairs: Pairs, one: Floats, two: Floats, growing: tuple[Bools, ...]) -
         passed = np.log1p(-np.minimum(lens / low_area[spell], 1.0) * np.minimum(taken, 0.999)[spell])
         area_a, area_b = np.pi * r * r, np.pi * s * s
         sides = []
-        for stations, area, other, lower, grows in (
-            (pairs.i, area_a, two[IN_BED], a_low, growing[0]),
-            (pairs.j, area_b, one[IN_BED], ~a_low, growing[1]),
+        leaf_a, leaf_b = np.maximum(one[LEAF], LEAST_LEAF), np.maximum(two[LEAF], LEAST_LEAF)
+        for stations, area, other, lower, leaves, grows in (
+            (pairs.i, area_a, two[IN_BED], a_low, leaf_b / leaf_a, growth[0]),
+            (pairs.j, area_b, one[IN_BED], ~a_low, leaf_a / leaf_b, growth[1]),
         ):
             touched, place = _touched(stations)
             cell = place[pair] * spells + spell
             size = len(touched) * spells
             share = lens * np.where(area > 0, other / area, 0.0)[spell]
             light = passed * (lower * other)[spell]
-            crowded = _summed(cell, share * alike[spell], size, spells)
-            pressed = crowded * grows
+            crowd = _summed(cell, share * (alike * leaves)[spell], size, spells)
+            over = _summed(cell, light, size, spells)
+            below = over * alike
             sides.append(
                 Side(
                     touched,
                     _summed(cell, share, size, spells),
-                    crowded,
-                    _summed(cell, light, size, spells),
+                    crowd,
+                    over,
                     bool(light.any()),
                     _nearest(place, pairs.distance_m, len(touched)),
-                    pressed,
-                    pressed.max(axis=1),
+                    below,
+                    (crowd - below) @ grows,
                 )
             )
     return sides[0], sides[1]

@@ -18,11 +18,14 @@ class Spare(NamedTuple):
     """Overlap a station may still take from others before it is closer than its usual spacing makes it.
 
     ``share`` has shape (stations, sizes) in shares of its own footprint; ``size_of_week`` says which size a
-    week has.
+    week has. ``usual``, shape (sizes,), is what its like take at the usual spacing, ``own``, as ``share``,
+    what its own plants take where they stand.
     """
 
     share: Floats
     size_of_week: NDArray[np.intp]
+    usual: Floats
+    own: Floats
 
 
 def usual_load(radius_m: Floats, along_m: float, across_m: float) -> Floats:
@@ -53,7 +56,8 @@ def usual_load(radius_m: Floats, along_m: float, across_m: float) -> Floats:
 def _spare(pattern: Pattern, along_m: float, across_m: float, radius_m: tuple[float, ...]) -> Spare:
     radii, size_of_week = np.unique(np.array(radius_m), return_inverse=True)
     usual = usual_load(radii, along_m, across_m)
-    return Spare(np.maximum(usual - _own_load(pattern, radii), 0.0), size_of_week)
+    own = _own_load(pattern, radii)
+    return Spare(np.maximum(usual - own, 0.0), size_of_week, usual, own)
 
 
 def _own_load(pattern: Pattern, r: Floats) -> Floats:

@@ -12,6 +12,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Crop, Harvest
+from gardencanvas.fit.capture import Alone, alone
 from gardencanvas.fit.ground import Ground, ground_of
 from gardencanvas.fit.near import box
 from gardencanvas.fit.outlook import Outlook
@@ -104,7 +105,21 @@ class Stand:
     def spare(self) -> Spare:
         """Overlap each of its stations may still take from others."""
         every = spare_of(self.planting.pattern, self.ground, self.sizes[RADIUS])
-        return every._replace(share=every.share[self.index])
+        return every._replace(share=every.share[self.index], own=every.own[self.index])
+
+    @cached_property
+    def grows_until(self) -> int:
+        """Last week of its growth: one that is lifted whole only waits after its first harvest."""
+        if self.crop.harvest is Harvest.SINGLE:
+            return min(self.weeks.index(self.times.harvest_first), self.end - 1)
+        return self.end - 1
+
+    @cached_property
+    def alone(self) -> Alone:
+        """How it grows among its own plants only."""
+        sizes = self.sizes
+        growth = self.begin, self.grows_until
+        return alone(self.weeks, growth, sizes[RADIUS], sizes[LEAF], self.ground, self.spare)
 
     @cached_property
     def root_room(self) -> Room:

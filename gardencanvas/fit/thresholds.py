@@ -5,14 +5,20 @@ that was compared, so that a grower can judge for themselves. Light needs come f
 (``light_good``, ``light_least``).
 """
 
-# crowding: the part of a plant's footprint that neighbours of its own height take, beyond what plants at
-# handbook spacing take from each other. Four plants for one (both spacings halved) take far more than half.
+# crowding: what is left of the light and soil a plant captures at its usual spacing. A loss of a seventh is
+# about what a careful trial can tell from chance; with less than half, one grows a lesser plant.
+KEPT_STRAINS = 0.85
+KEPT_CLASHES = 0.50
+BLAMED = 0.10  # so much of it a neighbour must take to make it clash, where a plant's own like take more
+# where free ground is sought: the part of a plant's footprint that neighbours of its own height take, beyond
+# what plants at handbook spacing take from each other. Four plants for one (both spacings halved) take far
+# more than half.
 CROWDED = 0.30
 CHOKED = 0.50
 CROWDED_DAYS = 14  # a touch in the last days before harvest does no harm …
 CROWDED_TIME = 1 / 5  # … nor one in a small part of the time a plant grows
 CHOKED_TIME = 1 / 4
-PRESSES = 0.05  # of several that crowd a plant together, one that takes less is not named
+PRESSES = 0.05  # less, lost to a neighbour, is not worth a word
 # heights: crops one of which is a quarter as high as the other stand in different storeys, from three
 # quarters on they fill the same
 UNLIKE = 0.25
@@ -39,7 +45,6 @@ GROWN_IN = 21  # days after planting in which a crop takes hold
 # timing
 CATCH_TIME = 0.75  # a catch crop is in the bed for three quarters of its neighbour's time at most
 LATE_SHARE = 1 / 3  # of its time in the bed spent closed over: nothing is left to harvest
-CLOSED = 0.50  # of its footprint taken: its neighbour closes over it
 TURNS = 0.10  # of a footprint used again by a crop of another date
 
 # lifting: the fork goes in a hand's breadth outside what is lifted
@@ -63,9 +68,9 @@ CLOSE_ENOUGH = 0.98  # of the least distance: rounding of a tape measure
 CLOSE_TOLD = 4 / 3  # a third more plants than usual is closer on purpose, and costs size
 # How far plants hold each other back at the usual spacing: c of w = w_usual / (1 − c + c D), the reciprocal
 # yield law 1/w = a + bN (Shinozaki & Kira 1956) with c = bN/(a + bN) there. Usual spacings lie where the
-# yield per m² has all but levelled off (1: final yield constant), and at least half-way to it; no crop's own
-# c is known.
-HELD_BACK_LOW = 0.5
+# yield per m² has all but levelled off (1: final yield constant), and at least a third of the way to it, as
+# footprints and light make out by themselves (tests/fit/test_capture.py); no crop's own c is known.
+HELD_BACK_LOW = 1 / 3
 HELD_BACK_HIGH = 1.0
 
 # aids

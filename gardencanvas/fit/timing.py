@@ -7,15 +7,17 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.fit.codes import Code
+from gardencanvas.fit.crowding import lost_to
 from gardencanvas.fit.judged import Judged, Number, finding_of, worst_of
-from gardencanvas.fit.meeting import Meeting, Side
+from gardencanvas.fit.meeting import Meeting
 from gardencanvas.fit.needs import light_good, light_least
 from gardencanvas.fit.outlook import Outlook
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import RADIUS, Stand
-from gardencanvas.fit.thresholds import CATCH_TIME, CHOKED, CLOSED, LATE_SHARE, TURNS
+from gardencanvas.fit.thresholds import CATCH_TIME, LATE_SHARE, TURNS
 from gardencanvas.season.departing import departure_c
 
+Floats = NDArray[np.float64]
 Ints = NDArray[np.int64]
 Bools = NDArray[np.bool_]
 
@@ -25,21 +27,21 @@ NEVER = 1_000_000  # days
 def timing(meeting: Meeting, catch: Stand) -> Judged | None:
     """Days to spare between a catch crop's last harvest and the date its neighbour closes over it.
 
-    The neighbour closes over a plant in the first week from which on, until after the harvest, the light it
-    lets through is less than the plant needs, or it takes more than a small part of its footprint. A plant
-    already lifted is taken at its last size.
+    The neighbour closes over a plant in the first week from which on, until after the harvest, it leaves the
+    plant less than it needs for a full crop, of the light above and of the capture beside it. A plant already
+    lifted is taken at its last size.
     """
     main = meeting.b if catch is meeting.a else meeting.a
     turns = catch.times.out < main.times.in_bed
     if not turns and not is_catch(catch, main):
         return None
-    side = meeting.side(catch)
-    spare = _spare_days(meeting, catch, main, _closed(meeting, side, light_good(catch.crop), CLOSED))
+    side, left = meeting.side(catch), _light_left(meeting, catch)[:, meeting.spell]
+    spare = _spare_days(meeting, catch, main, left < light_good(catch.crop))
     if turns:
         return _turns(meeting, catch, main, spare)
     if not (spare < NEVER).any():
         return None
-    hard = _spare_days(meeting, catch, main, _closed(meeting, side, light_least(catch.crop), CHOKED))
+    hard = _spare_days(meeting, catch, main, left < light_least(catch.crop))
     marks = np.full(len(spare), Verdict.SHARES, dtype=np.uint8)
     marks[spare < 0] = Verdict.STRAINS
     marks[hard < -LATE_SHARE * catch.own_days] = Verdict.CLASHES
@@ -99,10 +101,16 @@ def days_to_spare(judged: Judged) -> int | None:
     return days if judged.finding.kind is Kind.TIMING and isinstance(days, int) else None
 
 
-def _closed(meeting: Meeting, side: Side, light: float, share: float) -> Bools:
-    """In which weeks each touched station is closed over, shape (stations, weeks of the meeting)."""
-    closed: Bools = (side.passed < np.log(max(light, 1e-6))) | (side.crowded >= share)
-    return closed[:, meeting.spell]
+def _light_left(meeting: Meeting, catch: Stand) -> Floats:
+    """Share each touched station captures of what it would with room, shape (stations, spells).
+
+    What the neighbour's leaves above let through, times what is kept among those at its own height.
+    """
+    side = meeting.side(catch)
+    alone = np.zeros_like(side.passed)  # what is above it is in what passes
+    lost = lost_to(catch, side.stations, meeting.begin + meeting.starts, side.crowd, alone)
+    left: Floats = np.exp(side.passed) * (1.0 - lost)
+    return left
 
 
 def _spare_days(meeting: Meeting, catch: Stand, main: Stand, closed: Bools) -> Ints:

@@ -14,9 +14,12 @@ from gardencanvas.words.told import Told
 def _crowded(t: Told) -> str:
     when = span(t.finding.first, t.finding.last)
     share = percent(t.number("share"))
+    left = f" and leaves {percent(t.number('left'))}" if t.has("left") else ""
+    takes = "take" if len(set(t.names[1:])) > 1 else "takes"
     return (
-        f"{t.others}, of the same height, takes {share} of the ground of {t.who}, {when}. They stand "
-        f"{t.measure.small(t.number('distance_m'))} apart; usual is {t.measure.small(t.number('usual_m'))}."
+        f"{t.others}, of the same height, {takes} {share} of the light and ground of {t.who}{left}, {when}. "
+        f"They stand {t.measure.small(t.number('distance_m'))} apart; usual is "
+        f"{t.measure.small(t.number('usual_m'))}."
     )
 
 

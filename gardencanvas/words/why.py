@@ -16,12 +16,14 @@ _RULE = "The limits are common practice put into numbers, not measurements."
 
 def _crowded(_: Finding, __: Measure) -> str:
     return (
-        "Each plant's footprint is a disc of the ground its leaves cover that week. The part that other "
-        "crops cover at the same time is added up over all of them, weighted by how alike the heights are "
-        f"(from 0, one {percent(limits.UNLIKE)} as high as the other, to 1 from {percent(limits.ALIKE)} on), "
-        "less what its own spacing leaves unused. "
-        f"From {percent(limits.CROWDED)} for {limits.CROWDED_DAYS} days and a fifth of its growth it "
-        f"strains, from {percent(limits.CHOKED)} for a quarter of its growth it clashes. {_RULE}"
+        "Leaves mixed at one height share the light by their area times extinction, k L (Spitters and Aerts "
+        "1983): with others' leaves x times its own on its ground a plant captures (1 − exp(−k L (1 + x))) / "
+        "(1 + x), set against what it captures among its like at the usual spacing. Footprints are discs of "
+        "the ground the leaves cover, overlap is exact, all neighbours add up as far as they are alike in "
+        f"height (from 0, one {percent(limits.UNLIKE)} as high as the other, to 1 from "
+        f"{percent(limits.ALIKE)} on), and each week counts by the size of the plant. With less than "
+        f"{percent(limits.KEPT_STRAINS)} left it strains, with less than {percent(limits.KEPT_CLASHES)} it "
+        f"clashes. {_RULE}"
     )
 
 
@@ -139,11 +141,11 @@ def _thirsty_together(_: Finding, __: Measure) -> str:
 
 def _out_in_time(_: Finding, __: Measure) -> str:
     return (
-        "The neighbour closes over a plant in the first week from which on it lets through less light than "
-        f"the plant needs (Beer–Lambert), or covers {percent(limits.CLOSED)} of its ground at like height. "
-        "Days to spare are counted from the last harvest to that day, in an average year and in the coldest "
-        "and warmest of ten. Below 0 it strains; where a third of its time is spent closed over, it clashes. "
-        "The limits are common practice put into numbers."
+        "The neighbour closes over a plant in the first week from which on it leaves it less than a full "
+        "crop needs: of the light from above (Beer–Lambert), times what it keeps among leaves of its own "
+        "height. Days to spare are counted from the last harvest to that day, in an average year and in the "
+        "coldest and warmest of ten. Below 0 it strains; where less than it needs to crop at all is left for "
+        "a third of its time, it clashes. The limits are common practice put into numbers."
     )
 
 

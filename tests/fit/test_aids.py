@@ -95,9 +95,8 @@ def test_varieties_of_one_planting_are_judged_each_by_its_own_size():
     two = rows("two", "broccoli", 3.6, 1, 0.45, 0.5, date(2027, 5, 1), y=0.25)
     made = garden(mixed, two, beds=WIDE, varieties=VARIETIES)
     report = check(made)
-    crowded = next(f for f in report.findings if f.id == "crowding:mixed:two")
-    # wide ones are the odd ones; the last, at the end of its row, has one neighbour fewer
-    assert crowded.stations.tolist() == [1, 3, 5]
+    crowded = next(f for f in report.findings if f.id == "crowding:two:mixed")
+    assert crowded.stations.tolist() == [1, 3, 5, 7]  # each broccoli opposite a wide one
     assert len(report.plantings["mixed"].station_verdicts) == 8
     small = check(edits.change(made, "l1", "mixed", varieties=("small",)))
     assert small.plantings["two"].verdict <= Verdict.SHARES

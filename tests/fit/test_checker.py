@@ -13,6 +13,7 @@ from gardencanvas.fit import Checker, check
 from gardencanvas.fit.codes import Code
 from gardencanvas.garden import edits
 from gardencanvas.garden.planting import Start
+from tests.fit.makers import spot
 from tests.garden.makers import bed, garden, row
 from tests.strategies import edited, gardens
 
@@ -112,7 +113,8 @@ def test_a_growers_own_crop_is_judged_and_may_change():
         changes = {"id": "own", "spread_m": wide, "in_row_m": room, "between_rows_m": room}
         return Crop(**{**{k: getattr(cabbage, k) for k in Crop.model_fields}, **changes})
 
-    made = garden(row("p-1", "own", on=date(2027, 5, 1)), row("p-2", "own", y=0.5, on=date(2027, 5, 1)))
+    plants = ((0.5, 0.0), (1.5, 0.0)), ((0.5, 0.5), (1.5, 0.5))
+    made = garden(*[spot(f"p-{k + 1}", "own", some, date(2027, 5, 1)) for k, some in enumerate(plants)])
     checker = Checker()
     wide = checker.update(edits.rebuilt(made, crops=(own(1.0),)), "l1")
     small = checker.update(edits.rebuilt(made, crops=(own(0.15),)), "l1")
