@@ -6,6 +6,7 @@ from typing import Any
 import numpy as np
 from PySide6.QtWidgets import QFormLayout, QLineEdit, QVBoxLayout, QWidget
 
+from gardencanvas.app.inspector.bed_facts import BedFacts
 from gardencanvas.app.inspector.fields import LengthField
 from gardencanvas.app.labels import ElidedLabel, PlainLabel, ValueTable, verdict_word
 from gardencanvas.app.session import Session
@@ -87,6 +88,8 @@ class BedPage(_Page):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(session, parent)
         self._bed: Bed | None = None
+        self.facts = BedFacts(session)
+        self.column.addWidget(self.facts)
         self.column.addWidget(PlainLabel(self.tr("Exact numbers"), "heading"))
         form = QFormLayout()
         self.column.addLayout(form)
@@ -130,6 +133,7 @@ class BedPage(_Page):
             if text:
                 rows.append((label, text, ""))
         self.values.show_rows(rows)
+        self.facts.show_bed(bed)
         self._fill(bed, measure)
 
     def _fill(self, bed: Bed, measure: Measure) -> None:
