@@ -9,6 +9,7 @@ import os
 import sys
 import tempfile
 from collections.abc import Callable
+from datetime import datetime
 from pathlib import Path
 from typing import TypeVar
 
@@ -22,7 +23,7 @@ from PySide6.QtCore import QEvent, QEventLoop, QPoint, QPointF, Qt, QTimer
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QApplication, QWidget
 
-from gardencanvas.app import theme
+from gardencanvas.app import filing, theme
 from gardencanvas.app.crop_page import CropPage
 from gardencanvas.app.finding import find_command, find_on_plan
 from gardencanvas.app.own_form.variety_form import VarietyForm
@@ -32,6 +33,11 @@ from gardencanvas.app.start import application, demo_garden, new_garden
 from gardencanvas.app.window import MainWindow
 from gardencanvas.crops.model import Variety
 from gardencanvas.crops.tin import SeedLot
+from gardencanvas.files import garden_to_bytes, save_garden
+from gardencanvas.files.journals import Head, write_journal
+from gardencanvas.files.sittings import Sitting
+from gardencanvas.files.versions import keep_version
+from gardencanvas.garden import edits
 
 OUT = Path(__file__).resolve().parent / "gallery"
 Made = TypeVar("Made", bound=QWidget)
@@ -385,6 +391,92 @@ def site_dialog() -> QWidget:
     dialog.show()
     settle()
     return dialog
+
+
+def _worked_on(main: MainWindow, folder: Path) -> Path:
+    """A saved demo garden of which a window that died had moved and removed something."""
+    path = folder / "kitchen garden.gardencanvas"
+    garden = demo_garden()
+    layout = garden.layouts[0]
+    save_garden(garden, path)
+    keep_version(
+        path, garden_to_bytes(edits.remove(garden, layout.id, ["p-leek"])), datetime(2026, 11, 2, 17, 3)
+    )
+    keep_version(path, garden_to_bytes(garden), datetime(2026, 11, 9, 9, 41))
+    worked = edits.shift(edits.remove(garden, layout.id, ["p-kohlrabi"]), layout.id, ["p-carrot"], 0.1, 0.0)
+    sitting = Sitting(path)
+    sitting.begin()
+    head = Head(path, garden.name, None, datetime(2026, 11, 10, 18, 22).astimezone())
+    write_journal(sitting.journal, head, garden_to_bytes(worked))
+    sitting.abandon()
+    return path
+
+
+def _recovery(*, dark: bool = False) -> QWidget:
+    from gardencanvas.app.recovery_dialog import RecoveryDialog, found_work
+
+    main = window(Session(demo_garden()), dark=dark)
+    _worked_on(main, Path(tempfile.mkdtemp()))
+    dialog = RecoveryDialog(main, found_work())
+    dialog.show()
+    settle()
+    return dialog
+
+
+@state
+def recovery_dialog() -> QWidget:
+    return _recovery()
+
+
+@state
+def recovery_dialog_dark() -> QWidget:
+    return _recovery(dark=True)
+
+
+def _versions(*, dark: bool = False) -> QWidget:
+    from gardencanvas.app.versions_dialog import VersionsDialog
+
+    main = window(Session(demo_garden()), dark=dark)
+    main.set_session(Session.opened(_worked_on(main, Path(tempfile.mkdtemp()))))
+    dialog = VersionsDialog(main)
+    dialog.show()
+    dialog.list.setCurrentRow(1)
+    settle(600)
+    return dialog
+
+
+@state
+def versions_dialog() -> QWidget:
+    return _versions()
+
+
+@state
+def versions_dialog_dark() -> QWidget:
+    return _versions(dark=True)
+
+
+@state
+def read_only_small() -> MainWindow:
+    path = _worked_on(window(Session(demo_garden())), Path(tempfile.mkdtemp()))
+    other = Sitting(path)
+    other.claim()
+    filing.asking.ask_held = lambda *_: "read"
+    main = window(Session.opened(path), 1024, 700)
+    main.session.propose(edits.remove(main.session.garden, "layout-1", ["p-leek"]), "Remove")
+    settle(1500)
+    return main
+
+
+@state
+def fault_dialog() -> QWidget:
+    from gardencanvas.app.faults import Faults
+
+    main = window(Session(demo_garden()))
+    safe = "Your work is safe: it was just written to this computer, also what is not saved yet."
+    box = Faults(main).box("RuntimeError: an example", "Traceback (most recent call last): …", safe)
+    box.show()
+    settle()
+    return box
 
 
 def main(names: list[str]) -> None:

@@ -52,7 +52,7 @@ class RecoveryDialog(QDialog):
         super().__init__(window)
         self._window, self._hands = window, hands
         self.setWindowTitle(self.tr("Work that was not saved"))
-        self.resize(620, 420)
+        self.resize(620, 340)
         column = QVBoxLayout(self)
         column.setSpacing(10)
         column.addWidget(
@@ -63,9 +63,10 @@ class RecoveryDialog(QDialog):
         )
         self.list = QListWidget()
         self.list.setAccessibleName(self.tr("Unsaved work"))
+        self.list.setSpacing(3)
         column.addWidget(self.list, 1)
         self.what = PlainLabel("", "body")
-        self.what.setMinimumHeight(88)
+        self.what.setMinimumHeight(64)
         self.what.setAlignment(Qt.AlignmentFlag.AlignTop)
         column.addWidget(self.what)
         self.open = self._button(self.tr("&Open it"), self._open)

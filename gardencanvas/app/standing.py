@@ -1,20 +1,22 @@
 """A word in the status bar on how safe the garden is: saved, edits kept, read-only, or not kept and why."""
 
-from PySide6.QtCore import QObject
-from PySide6.QtWidgets import QWidget
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtWidgets import QLabel, QWidget
 
-from gardencanvas.app.labels import ElidedLabel
+from gardencanvas.app.labels import as_plain
 from gardencanvas.app.safekeeping import Safekeeping
 from gardencanvas.files.autosave import State
 
 
-class StandingLabel(ElidedLabel):
+class StandingLabel(QLabel):
     """Follows the safekeeping of the window's session."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__("", "quiet", parent)
+        super().__init__(parent)
         self._keeping: Safekeeping | None = None
-        self.setMinimumWidth(150)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setProperty("role", "quiet")
+        self.setContentsMargins(8, 0, 12, 0)
 
     def follow(self, keeping: Safekeeping) -> None:
         """Show how this one's work stands from now on."""
@@ -31,16 +33,15 @@ class StandingLabel(ElidedLabel):
             return
         text, why = self._words(keeping)
         failed = keeping.standing is not None and keeping.standing.state is State.FAILED
-        role = "warning" if failed else "quiet"
+        role = "warning" if failed or keeping.read_only else "quiet"
         if self.property("role") != role:
             self.setProperty("role", role)
             self.style().polish(self)
         if keeping.read_only:
             text = self.tr("Read-only · {0}").format(text) if text else self.tr("Read-only")
         self.setText(text)
-        self.setToolTip(why)
+        self.setToolTip(as_plain(why))
         self.setAccessibleName(f"{text}. {why}" if why else text)
-        self.setMinimumWidth(min(self.sizeHint().width() + 8, 420))
 
     def _words(self, keeping: Safekeeping) -> tuple[str, str]:
         standing = keeping.standing

@@ -18,6 +18,7 @@ from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.restoring import with_restored_layout
 from gardencanvas.words.differences import in_words
+from gardencanvas.words.plain import day_year
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -40,6 +41,7 @@ class VersionsDialog(QDialog):
         self.list = QListWidget()
         self.list.setAccessibleName(self.tr("Versions, newest first"))
         self.list.setFixedWidth(230)
+        self.list.setSpacing(3)
         for version in self._versions:
             self.list.addItem(self._line(version))
         self.picture = QLabel()
@@ -79,7 +81,8 @@ class VersionsDialog(QDialog):
 
     def _line(self, version: Version) -> str:
         size = max(round(version.size / 1000), 1)
-        return f"{moment(version.when)} {version.when.astimezone().year}\n{size} kB"
+        when = version.when.astimezone()
+        return f"{day_year(when.date())}, {when:%H:%M}\n{size} kB"
 
     @property
     def _version(self) -> Version | None:

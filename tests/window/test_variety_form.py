@@ -15,7 +15,7 @@ from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.crops.model import Basis, Quantity, Variety
 from gardencanvas.crops.own import own_from_bytes
 from gardencanvas.crops.tin import SeedLot
-from gardencanvas.files import open_garden
+from gardencanvas.files import open_garden, save_garden
 from gardencanvas.garden import edits
 from gardencanvas.garden.own import put_variety
 from gardencanvas.words.plain import Measure
@@ -153,7 +153,7 @@ def test_a_variety_kept_in_the_garden_is_one_undo_step(main, library, tmp_path):
     assert main.session.history.count() == 1
     assert main.session.history.undo_text == "Keep variety Ours"
     assert main.session.catalogue.resolve("leek", kept.id).harvest_from_planting_d.mid == 90
-    main.session.save(tmp_path / "it.gardencanvas")
+    save_garden(main.session.garden, tmp_path / "it.gardencanvas")
     assert open_garden(tmp_path / "it.gardencanvas").varieties == (kept,)
     main.session.history.undo()
     assert main.session.garden.varieties == ()
