@@ -6,6 +6,7 @@ the share itself is shown and nothing is promised.
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import date, timedelta
 from math import ceil, sqrt
 
 import numpy as np
@@ -38,6 +39,12 @@ class CoverShare:
     weeks: Weeks
     covered: Floats
     shaded: Floats
+
+    def within(self, first: date, last: date) -> "CoverShare":
+        """Only the weeks from that of the first day to that of the last."""
+        a, b = self.weeks.index(first), self.weeks.index(last) + 1
+        weeks = Weeks(self.weeks.first + timedelta(days=7 * a), b - a)
+        return CoverShare(weeks, self.covered[a:b], self.shaded[a:b])
 
 
 def cover_share(stands: Sequence[Stand], bed: Bed, weeks: Weeks, places: Floats | None = None) -> CoverShare:

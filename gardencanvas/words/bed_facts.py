@@ -13,8 +13,8 @@ MIXING_WHY = (
     "Of all pairs of plants that come within a hand's breadth, the share of unlike families, u, is set "
     "against the share expected by chance, E: (u − E)/(1 − E). 1: every neighbour is of another family; 0: "
     "as by chance; below 0: families stand in clumps. Pests are often fewer where kinds are mixed "
-    "(Letourneau and others 2011, over 500 experiments), but how much differs from pest to pest, so that no number is "
-    "promised. Kinds: the reciprocal of Simpson's index over the ground that each family needs."
+    "(Letourneau and others 2011, over 500 experiments), but how much differs from pest to pest: no number "
+    "is promised. Kinds: the reciprocal of Simpson's index over the ground that each family needs."
 )
 COVER_WHY = (
     "Share of the bed's soil under leaves, seen from above, week by week; ground that several plants cover "

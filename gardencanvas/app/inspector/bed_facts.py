@@ -44,7 +44,8 @@ class BedFacts(QWidget):
         from gardencanvas.fit.mixing import bed_mixing
 
         mixing = bed_mixing(session.garden, session.layout, bed, session.catalogue)
-        cover = bed_cover(session.garden, session.layout, bed, session.catalogue)
+        whole = bed_cover(session.garden, session.layout, bed, session.catalogue)
+        cover = whole.within(*session.layout.season)
         self.values.show_rows([
             (self.tr("Families"), mixing_words(mixing), MIXING_WHY),
             (self.tr("Under leaves"), cover_words(cover), COVER_WHY),
