@@ -22,6 +22,7 @@ Bools = NDArray[np.bool_]
 # How far the model misses published trials: of the partial ratios of every other article eight of ten lie
 # between these times the predicted one (tests/oracles/trials_table.md; Paut et al. 2024).
 BAND = (0.61, 1.57)
+THINNEST = 0.5  # of the usual density
 OUT_OF_TEN = 0.64  # standard deviations from the average: half-way to one year in ten
 
 
@@ -80,6 +81,7 @@ def _missed(bedful: Bedful) -> Floats:
     """Draws of how far off the model may be, shape (COUNT, stands): nothing for a crop without company.
 
     One for each crop and the company it keeps: the same mixture is missed in the same way in both layouts.
+    Its mean is 1, so that a sum over many crops is not drawn away from the sum that is told.
     """
     missed = np.ones((COUNT, len(bedful.stands)))
     for k, stand in enumerate(bedful.stands):
@@ -91,7 +93,8 @@ def _missed(bedful: Bedful) -> Floats:
             }
         )
         if company:
-            missed[:, k] = factor(*BAND, f"{stand.crop.id} beside {', '.join(company)}")
+            drawn = factor(*BAND, f"{stand.crop.id} beside {', '.join(company)}")
+            missed[:, k] = drawn / drawn.mean()
     return missed
 
 
@@ -99,15 +102,17 @@ def _thinned_otherwise(bedful: Bedful, density: Floats) -> Floats:
     """Draws of how far off the yield of thin stands may be, shape (COUNT, stands).
 
     How far a crop's plants hold each other back at the usual spacing is not known crop by crop: the range of
-    c in the reciprocal yield law, against its middle.
+    c in the reciprocal yield law, against its middle. Published densities end at about half the usual one:
+    thinner stands are taken as no less sure.
     """
     middle, half = (HELD_BACK_LOW + HELD_BACK_HIGH) / 2, (HELD_BACK_HIGH - HELD_BACK_LOW) / 2
-    thin = np.minimum(density, 1.0)
+    thin = np.clip(density, THINNEST, 1.0)
     found = np.ones((COUNT, len(bedful.stands)))
     for k, stand in enumerate(bedful.stands):
         z = normal(f"crowding of {stand.crop.id}") / ONE_IN_TEN
         c = np.clip(middle + half * z, 0.0, 1.0)
-        found[:, k] = relative_yield(thin[k], c) / relative_yield(thin[k], middle)
+        drawn = relative_yield(thin[k], c)
+        found[:, k] = drawn / drawn.mean()
     return found
 
 
