@@ -6,6 +6,7 @@ import numpy as np
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
+from scipy.optimize import curve_fit
 
 from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.fit.capture import captured
@@ -14,6 +15,7 @@ from gardencanvas.fit.standing import Standing
 from gardencanvas.light.canopy import layered
 from tests.fit.makers import rows
 from tests.garden.makers import garden
+from tests.oracles.oracle_rows import DATA
 
 
 @given(st.floats(0.1, 4.0), st.floats(0.0, 4.0))
@@ -49,6 +51,30 @@ def test_more_plants_are_smaller_as_the_reciprocal_yield_law_says(crop_id):
     assert kept_at(crop_id, 1.0) == pytest.approx(1.0, abs=0.005)
     for density in (2.0, 4.0):
         assert size_at(density, 1.0) <= kept_at(crop_id, density) <= size_at(density, 1 / 3)
+
+
+def onions():
+    """Weight of an onion at many densities in two places: Ratkowsky 1983, in agridat (MIT)."""
+    lines = (DATA / "ratkowsky_onions.txt").read_text(encoding="utf-8").split("\n")[1:]
+    rows_ = [line.split() for line in lines if line]
+    return {
+        place: np.array([(float(n), float(w)) for n, w, where in rows_ if where.strip('"') == place])
+        for place in "PV"
+    }
+
+
+@pytest.mark.parametrize("place", ["P", "V"])
+def test_onions_at_twice_and_four_times_their_density_weigh_as_in_the_field(place):
+    """The law fitted to each place's 42 plots, from the usual spacing on; within a sixth of full weight."""
+    found = onions()[place]
+    (a, b), _ = curve_fit(
+        lambda n, a, b: -np.log(a + b * n), found[:, 0], np.log(found[:, 1]), p0=(0.003, 0.0001)
+    )
+    crop = catalogue().resolve("onion")
+    usual = 1.0 / (crop.in_row_m.mid * crop.between_rows_m.mid)
+    for density in (2.0, 4.0):
+        law = (a + b * usual) / (a + b * usual * density)
+        assert kept_at("onion", density) == pytest.approx(law, abs=0.17)
 
 
 def test_upright_leaves_take_less_from_a_broad_plant_than_it_takes_from_them():

@@ -5,14 +5,16 @@ Run ``python -m tests.oracles.pairs`` to write ``pairs_table.md`` anew.
 Assumptions, the same for every pair: single rows of the two crops by turns, 6 m long, six of each, at each
 crop's usual spacing in the row and half the sum of their usual distances between rows (*by turns*); and the
 second crop in the middle between rows of the first that keep their usual distance (*between*, an addition to
-a full stand). Each starts on its own usual date in a warm temperate climate (last frost 28 April): hardy ones
-10 April, half-hardy ones 10 May, tender ones 25 May. Climbers have their canes. What trials of the pair say
-is left out of the verdict, and so is what concerns one planting alone: it stands on what the plants take from
-each other.
+a full stand). Where the data of Paut et al. 2024 tell how trials were laid out, the pair counts *as tried*:
+replacement series by turns, additive ones between. Each starts on its own usual date in a warm temperate
+climate (last frost 28 April): hardy ones 10 April, half-hardy ones 10 May, tender ones 25 May. Climbers have
+their canes. What trials of the pair say is left out of the verdict, and so is what concerns one planting
+alone: it stands on what the plants take from each other.
 """
 
 import csv
 import re
+from collections import Counter
 from collections.abc import Callable
 from datetime import date
 from functools import cache
@@ -140,9 +142,35 @@ def _canes(planting: Planting) -> list[LineSupport]:
     ]
 
 
-def misses(layout: Callable[[Pair], Outcome]) -> tuple[list[Pair], list[Pair]]:
+@cache
+def designs() -> dict[frozenset[str], Counter[str]]:
+    """How many treatments of each pair were additive, and in how many one replaced plants of the other."""
+    found: dict[frozenset[str], Counter[str]] = {}
+    with (HERE / "data" / "intercrop_trials.csv").open(encoding="utf-8", newline="") as file:
+        for row in csv.DictReader(file):
+            (one,), (two,) = _names(row["crop_a"].lower()), _names(row["crop_b"].lower())
+            if row["design"]:
+                found.setdefault(frozenset((one, two)), Counter())[row["design"].lower()] += 1
+    return found
+
+
+def design(pair: Pair) -> str:
+    """The design of most of its treatments: ``additive``, ``replacement``; empty where it is not told."""
+    some = designs().get(frozenset((pair.one, pair.two)))
+    return some.most_common(1)[0][0] if some else ""
+
+
+def as_tried(pair: Pair) -> Outcome | None:
+    """The layout that comes nearest to the trials; None where their design is not told."""
+    kind = design(pair)
+    if not kind:
+        return None
+    return between(pair) if kind == "additive" else by_turns(pair)
+
+
+def misses(layout: Callable[[Pair], Outcome | None]) -> tuple[list[Pair], list[Pair]]:
     """Pairs with a gain that clash, and pairs that only compete and neither strain nor clash."""
-    some = [(p, layout(p).verdict) for p in pairs()]
+    some = [(p, found.verdict) for p in pairs() if (found := layout(p)) is not None]
     return (
         [p for p, verdict in some if p.gains and verdict is Verdict.CLASHES],
         [p for p, verdict in some if not p.gains and verdict <= Verdict.SHARES],
@@ -156,7 +184,8 @@ def table() -> str:
         "",
         "Written by `python -m tests.oracles.pairs`; assumptions in `pairs.py`, figures in",
         "`data/intercrop_pairs.csv`. The engine's verdict leaves out what it has from the same trials.",
-        "LER: total land equivalent ratio, median (least–most); n: observations in papers.",
+        "LER: total land equivalent ratio, median (least–most); n: observations in papers; design: of most",
+        "treatments in `data/intercrop_trials.csv`.",
         "",
     ]
     for title, some in (
@@ -166,15 +195,16 @@ def table() -> str:
         lines += [
             title,
             "",
-            "| pair | reported | n | by turns | between | source |",
-            "|---|---|---|---|---|---|",
+            "| pair | reported | n | design | by turns | between | source |",
+            "|---|---|---|---|---|---|---|",
         ]
         lines += [_line(p) for p in some]
         lines.append("")
-    for name, layout in (("by turns", by_turns), ("between", between)):
+    for name, layout in LAYOUTS:
         clashing, silent = misses(layout)
-        gains = sum(p.gains for p in pairs())
-        competing = len(pairs()) - gains
+        laid = [p for p in pairs() if layout(p) is not None]
+        gains = sum(p.gains for p in laid)
+        competing = len(laid) - gains
         lines.append(
             f"Misses, {name}: {len(clashing)} of {gains} pairs with a gain clash"
             f"{_list(clashing)}; {len(silent)} of {competing} pairs that only compete come out as "
@@ -201,6 +231,7 @@ def _line(pair: Pair) -> str:
         f"{pair.one} – {pair.two}",
         "; ".join(dict.fromkeys(said)),
         "; ".join(counts),
+        design(pair) or "–",
         _cell(by_turns(pair)),
         _cell(between(pair)),
         "; ".join(dict.fromkeys(sources)),
@@ -211,6 +242,13 @@ def _line(pair: Pair) -> str:
 def _cell(outcome: Outcome) -> str:
     codes = f" ({', '.join(outcome.codes)})" if outcome.codes else ""
     return f"{outcome.verdict.word}{codes}"
+
+
+LAYOUTS: tuple[tuple[str, Callable[[Pair], Outcome | None]], ...] = (
+    ("by turns", by_turns),
+    ("between", between),
+    ("as tried", as_tried),
+)
 
 
 if __name__ == "__main__":
