@@ -5,6 +5,7 @@ they are compared.
 """
 
 from functools import lru_cache
+from math import sqrt
 from zlib import crc32
 
 import numpy as np
@@ -41,9 +42,15 @@ def within(quantity: Quantity, name: str) -> Floats:
     return np.maximum(quantity.mid + side * z, 0.0)
 
 
-def factor(low: float, high: float, name: str) -> Floats:
-    """Draws of a factor round 1 that lies between ``low`` and ``high`` in eight cases of ten."""
-    z = normal(name) / ONE_IN_TEN
+def factor(low: float, high: float, name: str, shared: float = 0.0) -> Floats:
+    """Draws of a factor round 1 that lies between ``low`` and ``high`` in eight cases of ten.
+
+    Parameters
+    ----------
+    shared
+        Part of the variance that is the garden's own, and the same under every name.
+    """
+    z = (sqrt(1.0 - shared) * normal(name) + sqrt(shared) * normal("garden")) / ONE_IN_TEN
     drawn: Floats = np.exp(np.where(z > 0.0, np.log(high), -np.log(low)) * z)
     return drawn
 

@@ -186,6 +186,21 @@ def within_band() -> tuple[float, float]:
     return float(inside[half].mean()), float(inside[~half].mean())
 
 
+def of_the_article(some: np.ndarray) -> float:
+    """Part of the variance of the logarithm of observed over predicted that articles differ by.
+
+    The intraclass correlation of a one-way analysis of variance with unequal groups.
+    """
+    missed = np.log(np.maximum(observed(), 0.1) / predicted())[some].ravel()
+    article = np.repeat([t.article for t in trials()], 2).reshape(-1, 2)[some].ravel()
+    groups = [missed[article == k] for k in np.unique(article)]
+    count, many = len(missed), len(groups)
+    within = sum(((g - g.mean()) ** 2).sum() for g in groups) / (count - many)
+    between = sum(len(g) * (g.mean() - missed.mean()) ** 2 for g in groups) / (many - 1)
+    size = (count - sum(len(g) ** 2 for g in groups) / count) / (many - 1)
+    return float((between - within) / (between + (size - 1) * within))
+
+
 def table() -> str:
     """The table as Markdown."""
     groups: dict[tuple[str, str, str, str], list[int]] = {}
