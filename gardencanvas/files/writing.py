@@ -4,6 +4,7 @@ import contextlib
 import errno
 import os
 import tempfile
+import time
 from pathlib import Path
 
 from gardencanvas.files.errors import CannotWrite
@@ -11,6 +12,8 @@ from gardencanvas.files.stamps import Stamp, stamp
 from gardencanvas.garden.garden import Garden
 
 SUFFIX = ".gardencanvas"
+PART, PART_END = ".gardencanvas-", ".part"
+STALE_S = 3600.0  # no write takes an hour: an older part was left by a program that was killed
 _NO_SUCH_CALL = frozenset({errno.EINVAL, errno.ENOTSUP, errno.ENOSYS, errno.EBADF})
 
 
@@ -42,7 +45,7 @@ def write_whole(path: Path, data: bytes) -> Stamp:
     try:
         target = Path(os.path.realpath(path))  # a link stays a link: what it points to is replaced
         permissions = _permissions(target)
-        handle, temporary = tempfile.mkstemp(prefix=".", suffix=".part", dir=target.parent)
+        handle, temporary = tempfile.mkstemp(prefix=PART, suffix=PART_END, dir=target.parent)
         with os.fdopen(handle, "wb") as file:
             file.write(data)
             file.flush()
@@ -53,6 +56,7 @@ def write_whole(path: Path, data: bytes) -> Stamp:
         Path(temporary).replace(target)
         temporary = None
         _flush_folder(target.parent)
+        _tidy(target.parent)
     except OSError as error:
         raise CannotWrite(f"{path.name} could not be written: {error.strerror or error}.") from error
     finally:
@@ -60,6 +64,14 @@ def write_whole(path: Path, data: bytes) -> Stamp:
             with contextlib.suppress(OSError):  # the write already failed; a left-over part file does no harm
                 Path(temporary).unlink()
     return stamp(found, data)
+
+
+def _tidy(folder: Path) -> None:
+    """Remove parts that killed programs left beside the file."""
+    with contextlib.suppress(OSError):  # litter at worst
+        for part in folder.glob(f"{PART}*{PART_END}"):
+            if time.time() - part.stat().st_mtime > STALE_S:
+                part.unlink()
 
 
 def _permissions(target: Path) -> int:
