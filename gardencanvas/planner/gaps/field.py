@@ -48,15 +48,15 @@ class Field:
         """By how much a distance may be off between the points."""
         return self.step_m / sqrt(2.0)
 
-    @property
-    def cell_m2(self) -> float:
-        """Ground of one point."""
-        return self.step_m * self.step_m
-
     @cached_property
     def area_m2(self) -> float:
         """Ground that can be planted."""
         return float(self.ground.area)
+
+    @cached_property
+    def cell_m2(self) -> float:
+        """Ground that one point stands for."""
+        return self.area_m2 / int(self.inside.sum())
 
     @cached_property
     def plan(self) -> Floats:

@@ -22,12 +22,15 @@ Bools = NDArray[np.bool_]
 Ints = NDArray[np.int64]
 
 SHIFTS = 8  # tried along each side, beside those flush with the ground's ends
-SETTLED = 4  # of the best shifts, decided by exact distances
+SETTLED = 3  # of the best shifts of each lattice, decided by exact distances
 LOOSE_GAIN = 1.1  # so many times more plants make loose spots worth their disorder (our choice)
 HOLED = 0.5  # a pattern of which less than so much is planted is told as loose spots (our choice)
 MOST_PLANTS = 400  # of one proposal: a grower who wants more draws a larger area
+_FINER = 3  # points between two of the field's, when shifts are compared
 _FINE = 8  # a cell is searched in so many steps each way
 _CELLS = 40  # so many cells at most
+_SWEEPS = ((0, 1.0), (0, -1.0), (1, 1.0), (1, -1.0))  # axis and direction
+_FEW = 40  # plants: for more, one sweep will do
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +60,15 @@ class _Shift(NamedTuple):
     x: float  # of a line's first station …
     y: float  # … and of the first line, in the lattice's frame
     found: int
+
+
+class _Fine(NamedTuple):
+    """Points between the field's points: which are free, and where they lie in the bed's frame."""
+
+    free: Bools  # (ny, nx)
+    x: Floats
+    y: Floats
+    step_m: float
 
 
 class Laid(NamedTuple):
@@ -91,16 +103,16 @@ def _regular(
     region: Region, spacing: Spacing, apart_m: Floats, margin_m: float, clear: Singles
 ) -> Laid | None:
     grid = _laid_out(region, clear)
-    free = grid >= -region.surveyed.field.step_m / 2
-    if not free.any():
+    fine = _finer(region, grid, margin_m)
+    if not fine.free.any():
         return None
     shifts = sorted(
-        (s for lattice in _lattices(spacing) for s in _shifts(region, free, lattice, margin_m)),
+        (s for lattice in _lattices(spacing) for s in _shifts(region, fine, lattice, margin_m)),
         key=lambda s: (-s.found, ("rows", "square", "staggered").index(s.lattice.kind), s.lattice.turned),
     )
     best: Laid | None = None
-    for shift in shifts[:SETTLED]:
-        if best is not None and shift.found < best.plants:
+    for shift in shifts:
+        if best is not None and shift.found <= best.plants:
             break
         laid = _settled(region, shift, apart_m, margin_m, grid)
         if laid is not None and (best is None or laid.plants > best.plants):
@@ -118,6 +130,31 @@ def _laid_out(region: Region, clear: Singles) -> Singles:
     return grid
 
 
+def _finer(region: Region, grid: Singles, margin_m: float) -> _Fine:
+    """Clearances between the field's points, by straight lines, and where there is some."""
+    field = region.surveyed.field
+    known = np.where(np.isfinite(grid), grid, -margin_m - field.step_m / 2).astype(np.float32)
+    x, y = _between(field.x, field.step_m), _between(field.y, field.step_m)
+    whole = _along(_along(known, field.y, y).T, field.x, x).T
+    return _Fine(whole >= -field.step_m / _FINER, x, y, field.step_m / _FINER)
+
+
+def _between(line: Floats, step: float) -> Floats:
+    """As many times more points, over the same cells."""
+    offset = np.arange(len(line) * _FINER, dtype=np.float64) + 0.5
+    return np.asarray(line[0] - step / 2 + offset * step / _FINER, dtype=np.float64)
+
+
+def _along(grid: Singles, line: Floats, finer: Floats) -> Singles:
+    """Rows of a grid at finer places, by straight lines."""
+    step = line[1] - line[0] if len(line) > 1 else 1.0
+    at = np.clip((finer - line[0]) / step, 0.0, len(line) - 1.0)
+    low = np.minimum(at.astype(np.intp), max(len(line) - 2, 0))
+    part = (at - low).astype(np.float32)[:, None]
+    high = np.minimum(low + 1, len(line) - 1)
+    return np.asarray(grid[low] * (1.0 - part) + grid[high] * part, dtype=np.float32)
+
+
 def _lattices(spacing: Spacing) -> Iterator[_Lattice]:
     a, b, s = spacing.along_m, spacing.across_m, spacing.equal_m
     for turned in (False, True):
@@ -127,14 +164,16 @@ def _lattices(spacing: Spacing) -> Iterator[_Lattice]:
     yield _Lattice(False, "square", s, s)
 
 
-def _shifts(region: Region, free: Bools, lattice: _Lattice, margin_m: float) -> list[_Shift]:
+def _shifts(region: Region, fine: _Fine, lattice: _Lattice, margin_m: float) -> list[_Shift]:
     """The best few shifts of a lattice, by the number of stations on free points."""
-    field = region.surveyed.field
-    grid, x, y = (free.T[::-1], field.y, -field.x[::-1]) if lattice.turned else (free, field.x, field.y)
+    turned = lattice.turned
+    grid, x, y = (fine.free.T[::-1], fine.y, -fine.x[::-1]) if turned else (fine.free, fine.x, fine.y)
     rows, columns = np.flatnonzero(grid.any(axis=1)), np.flatnonzero(grid.any(axis=0))
     edges = _frame_box(region, lattice.turned)
-    x_shifts = _tries(x[columns[0]], x[columns[-1]], lattice.a, field.step_m, edges[0], edges[2], margin_m)
-    y_shifts = _tries(y[rows[0]], y[rows[-1]], lattice.b, field.step_m, edges[1], edges[3], margin_m)
+    x_shifts = _tries(x[columns[0]], x[columns[-1]], lattice.a, fine.step_m, edges[0], edges[2], margin_m)
+    y_shifts = _tries(y[rows[0]], y[rows[-1]], lattice.b, fine.step_m, edges[1], edges[3], margin_m)
+    if lattice.kind == "staggered":  # its second line, too, may lie flush with the ends
+        x_shifts = np.concatenate([x_shifts, x_shifts[:2] + lattice.a / 2])
     counts: Ints = _counts(grid, x, y, x_shifts, y_shifts, lattice)
     order = np.argsort(-counts, axis=None, kind="stable")[:SETTLED]
     return [
@@ -153,7 +192,7 @@ def _counts(grid: Bools, x: Floats, y: Floats, x_shifts: Floats, y_shifts: Float
     even = np.stack([grid[:, _places(x, x0, lattice.a)].sum(axis=1) for x0 in x_shifts])
     odd = even
     if late:
-        odd = np.stack([grid[:, _places(x, x0 + late, lattice.a)].sum(axis=1) for x0 in x_shifts])
+        odd = np.stack([grid[:, _places(x, x0 - late, lattice.a)].sum(axis=1) for x0 in x_shifts])
     lines = [_lines(y, y0, lattice.b) for y0 in y_shifts]
     return np.stack([even[:, at[0]].sum(axis=1) + odd[:, at[1]].sum(axis=1) for at in lines])
 
@@ -182,13 +221,13 @@ def _tries(
     first, last = low - cell / 2, high + cell / 2
     flush = edge0 + margin
     back = edge1 - margin
-    back -= floor((back - first) / step + 1e-9) * step
-    flush += max(np.ceil((first - flush) / step - 1e-9), 0.0) * step
+    back -= floor((back - first + cell) / step + 1e-9) * step
+    flush += max(np.ceil((first - cell - flush) / step - 1e-9), 0.0) * step
     count = max(floor((last - first) / step + 1e-9), 0)
     middle = (first + last - count * step) / 2
     even = first + np.arange(SHIFTS) * step / SHIFTS
-    tries = np.concatenate([[flush, back, middle], even])
-    return np.unique(np.round(tries[tries <= last + 1e-9], 6))
+    tries = np.round(np.concatenate([[flush, back, middle], even]), 6)
+    return np.array(list(dict.fromkeys(tries[tries <= last + 1e-9].tolist())))
 
 
 def _places(line: Floats, first: float, step: float) -> NDArray[np.intp]:
@@ -208,7 +247,8 @@ def _settled(region: Region, shift: _Shift, apart_m: Floats, margin_m: float, gr
     lines = floor((y1 - shift.y) / lattice.b + 1e-6) + 1
     if columns < 1 or lines < 1:
         return None
-    number, line = np.meshgrid(np.arange(columns), np.arange(lines))
+    first = -1 if lattice.kind == "staggered" else 0  # late lines may begin before the others
+    number, line = np.meshgrid(np.arange(first, columns), np.arange(lines))
     late = (line % 2) * (lattice.kind == "staggered") / 2
     x, y = shift.x + (number + late) * lattice.a, shift.y + line * lattice.b
     spots = np.stack([x.ravel(), y.ravel()], axis=1)
@@ -296,15 +336,21 @@ def _loose(region: Region, equal_m: float, apart_m: Floats, margin_m: float, cle
     if not open_.any():
         return _hidden(region, equal_m, apart_m, margin_m, clear, xy)
     xy = xy[open_]
-    order = np.lexsort((xy[:, 1], xy[:, 0]))
-    xy = xy[order]
+    sweeps = _SWEEPS if len(xy) * field.cell_m2 <= _FEW * equal_m * equal_m else _SWEEPS[:1]
+    chosen = max((_swept(xy, equal_m, *sweep) for sweep in sweeps), key=len)
+    return Laid(_loose_pattern(region, chosen, equal_m), len(chosen))
+
+
+def _swept(xy: Floats, equal_m: float, axis: int, sign: float) -> Floats:
+    """Points chosen one after the other from one side to the other, each clear of those before it."""
+    xy = xy[np.lexsort((xy[:, 1 - axis], sign * xy[:, axis]))]
     chosen: list[Floats] = []
     left = np.ones(len(xy), dtype=bool)
     while left.any() and len(chosen) < MOST_PLANTS:
         spot = xy[int(left.argmax())]
         chosen.append(spot)
         left &= np.hypot(xy[:, 0] - spot[0], xy[:, 1] - spot[1]) >= equal_m - 1e-9
-    return Laid(_loose_pattern(region, np.array(chosen), equal_m), len(chosen))
+    return np.array(chosen)
 
 
 def _hidden(

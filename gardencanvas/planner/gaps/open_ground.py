@@ -160,6 +160,8 @@ def _gap(survey: Survey, surveyed: Surveyed, piece: Bools, covered: Bools, at: i
     weeks = season_slice(survey)
     first = grid(survey.season).first + timedelta(weeks=weeks.start + begin)
     last = grid(survey.season).first + timedelta(weeks=weeks.start + end, days=-1)
+    if end == len(good):
+        last = survey.season[1]
     always = ~covered[piece, begin:end].any(axis=1)
     away = _away(surveyed, piece, weeks.start + at)
     middle = int(away.argmax())
