@@ -11,7 +11,7 @@ read-only arrays of shape (n, 2) in plan metres.
 """
 
 from functools import cached_property
-from math import floor, pi, sqrt
+from math import floor, hypot, pi, sqrt
 from typing import Annotated, Literal, Self
 
 import numpy as np
@@ -295,6 +295,31 @@ class Edging(_Pattern):
         return np.asarray(band.exterior.coords[:-1], dtype=np.float64)
 
 
+class _Apart:
+    """Points that keep a least distance, in squares of that side, so that few need be looked at."""
+
+    def __init__(self, distance_m: float) -> None:
+        self._distance_m = distance_m
+        self._squares: dict[tuple[int, int], list[tuple[float, float]]] = {}
+        self.points: list[tuple[float, float]] = []
+
+    def offer(self, x: float, y: float) -> None:
+        """Keep a point if it is far enough from all that are kept."""
+        column, row = floor(x / self._distance_m), floor(y / self._distance_m)
+        for c in (column - 1, column, column + 1):
+            for r in (row - 1, row, row + 1):
+                for near_x, near_y in self._squares.get((c, r), ()):
+                    if hypot(near_x - x, near_y - y) < self._distance_m:
+                        return
+        self._squares.setdefault((column, row), []).append((x, y))
+        self.points.append((x, y))
+
+    @property
+    def array(self) -> Floats:
+        """The points kept, shape (n, 2)."""
+        return np.array(self.points, dtype=np.float64).reshape(-1, 2)
+
+
 class Drift(_Pattern):
     """An irregular group that keeps a least distance; the same seed gives the same places."""
 
@@ -315,15 +340,14 @@ class Drift(_Pattern):
         area = Polygon(self.outline)
         x0, y0, x1, y1 = area.bounds
         draw = np.random.default_rng(self.seed)
-        kept = np.empty((0, 2))
+        kept = _Apart(self.spacing_m)
         for _ in range(8):
             darts = draw.uniform((x0, y0), (x1, y1), size=(min(4 * self.plants + 50, 4000), 2))
-            for dart in darts[contains_xy(area, darts[:, 0], darts[:, 1])]:
-                if len(kept) == 0 or np.min(np.hypot(*(kept - dart).T)) >= self.spacing_m:
-                    kept = np.vstack([kept, dart])
-                if len(kept) == self.plants:
-                    return kept
-        return kept
+            for x, y in darts[contains_xy(area, darts[:, 0], darts[:, 1])].tolist():
+                kept.offer(x, y)
+                if len(kept.points) == self.plants:
+                    return kept.array
+        return kept.array
 
     def _local(self) -> Floats:
         return self._darts.copy()
