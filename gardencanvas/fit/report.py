@@ -43,10 +43,14 @@ class Kind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Remedy:
-    """A change that would remove a finding: a code and its numbers; ``words`` makes the sentence."""
+    """A change that would remove a finding: a code and its numbers; ``words`` makes the sentence.
+
+    ``also`` is a second change that goes with it, where one alone does not do.
+    """
 
     code: str
     numbers: Mapping[str, float | int | str | date] = field(default_factory=dict)
+    also: "Remedy | None" = None
 
 
 @dataclass(frozen=True, slots=True, eq=False)

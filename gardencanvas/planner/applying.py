@@ -2,15 +2,14 @@
 
 from collections.abc import Callable
 from datetime import date
-from math import cos, radians, sin
 from typing import Any
 
 from gardencanvas.fit.report import Remedy
 from gardencanvas.garden import edits
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
-from gardencanvas.garden.pattern import Spots
 from gardencanvas.garden.planting import Planting
+from gardencanvas.garden.stations import with_station_at, without_stations
 from gardencanvas.planner.changes.leaving_out import cut
 from gardencanvas.planner.changes.spacing import widened
 from gardencanvas.planner.changes.supporting import put_up
@@ -34,7 +33,8 @@ def apply(garden: Garden, layout_id: str, remedy: Remedy) -> Garden:
         raise Refusal(f"There is no planting with the id {numbers['planting']!r} in this layout.")
     if planting.locked:
         raise Refusal("This planting is locked.")
-    return _CHANGES[Change(remedy.code)](garden, layout_id, planting, numbers)
+    after = _CHANGES[Change(remedy.code)](garden, layout_id, planting, numbers)
+    return after if remedy.also is None else apply(after, layout_id, remedy.also)
 
 
 def _shift(garden: Garden, layout_id: str, planting: Planting, n: Numbers) -> Garden:
@@ -45,25 +45,15 @@ def _which(n: Numbers) -> set[int]:
     return {int(i) for i in n["stations"].split()}
 
 
-def _spots(planting: Planting) -> Spots:
-    if not isinstance(planting.pattern, Spots):
-        raise Refusal("Single plants can only be moved or left out where they stand as loose spots.")
-    return planting.pattern
-
-
 def _shift_stations(garden: Garden, layout_id: str, planting: Planting, n: Numbers) -> Garden:
-    spots, some = _spots(planting), _which(n)
-    angle = radians(spots.angle_deg)
-    dx = n["dx_m"] * cos(angle) + n["dy_m"] * sin(angle)
-    dy = n["dy_m"] * cos(angle) - n["dx_m"] * sin(angle)
-    points = tuple((x + dx, y + dy) if i in some else (x, y) for i, (x, y) in enumerate(spots.points))
-    return _with_pattern(garden, layout_id, planting, edits.rebuilt(spots, points=points))
+    for station in sorted(_which(n)):
+        x, y = planting.stations[station]
+        planting = with_station_at(planting, station, (float(x) + n["dx_m"], float(y) + n["dy_m"]))
+    return edits.replace(garden, layout_id, [planting])
 
 
 def _leave_out_stations(garden: Garden, layout_id: str, planting: Planting, n: Numbers) -> Garden:
-    spots, some = _spots(planting), _which(n)
-    points = tuple(p for i, p in enumerate(spots.points) if i not in some)
-    return _with_pattern(garden, layout_id, planting, edits.rebuilt(spots, points=points))
+    return edits.replace(garden, layout_id, [without_stations(planting, _which(n))])
 
 
 def _start(garden: Garden, layout_id: str, planting: Planting, n: Numbers) -> Garden:

@@ -6,10 +6,11 @@ how many. ``plants`` is how many stood there before, ``fewer`` how many are gone
 
 shift
     The planting moves by ``dx_m``, ``dy_m`` on the plan; ``distance_m``. ``toward`` says how: "away" (then
-    ``other`` is the id of the planting it leaves), "along" or "across" the bed, or "into" (``other`` is the
+    ``other`` is the id of the planting it leaves), "along" or "across" the bed, "poleward" (to the side of
+    the bed from which its shade falls outside; ``other`` is the id of the bed), or "into" (``other`` is the
     id of the bed). ``carried``: ids of supports that go with it, separated by spaces; may be empty.
 shift stations
-    As shift, for some stations of loose spots: ``stations``, their indices separated by spaces; ``count``.
+    As shift, for some of its stations: ``stations``, their indices separated by spaces; ``count``.
 start
     It starts ``days`` later (below 0: earlier), ``on`` that date.
 end
@@ -24,7 +25,7 @@ leave out
     (plants of each row); ``plants``, ``fewer``. ``other``: id of the planting on that side, empty where there
     is none.
 leave out stations
-    Some loose spots go: ``stations`` as above; ``plants``, ``fewer``.
+    Some stations go, the pattern stays: ``stations`` as above; ``plants``, ``fewer``.
 variety
     Its variety becomes ``variety``.
 support

@@ -13,6 +13,7 @@ MOVE_M = 0.05
 TIME_D = 7.0
 SHARE = 0.05  # of the plants, of the harvest, of the size
 SUPPORT, VARIETY = 4.0, 4.0
+OTHER_SIDE = 8.0  # on the other side of the same bed: on paper one stroke, however wide the bed is
 LARGEST = 10.0
 
 
@@ -29,6 +30,8 @@ def effort(remedy: Remedy) -> float:
     the plants counts between half (one of many) and all of that.
     """
     moved = number(remedy, "distance_m") / MOVE_M
+    if remedy.numbers.get("toward") == "poleward":
+        moved = min(moved, OTHER_SIDE)
     if remedy.code == Change.SHIFT_STATIONS:
         moved *= 0.5 + 0.5 * number(remedy, "count") / max(number(remedy, "plants"), 1.0)
     total = moved + abs(number(remedy, "days")) / TIME_D
@@ -40,4 +43,4 @@ def effort(remedy: Remedy) -> float:
         total += SUPPORT * number(remedy, "supports")
     if remedy.code == Change.VARIETY:
         total += VARIETY
-    return total
+    return total + (effort(remedy.also) if remedy.also is not None else 0.0)

@@ -1,6 +1,7 @@
 """Whether a changed garden is better: the finding gone, and nothing worse anywhere."""
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 import numpy as np
 
@@ -113,6 +114,10 @@ def with_cost(remedy: Remedy, before: FitReport, after: FitReport) -> Remedy | N
 
     A shorter harvest is told from a week on. An end says itself what it costs.
     """
+    if remedy.also is not None:
+        second = with_cost(remedy.also, before, after)
+        first = with_cost(replace(remedy, also=None), before, after)
+        return None if first is None or second is None else replace(first, also=second)
     planting = str(remedy.numbers["planting"])
     old, new = harvest_days(before.plantings[planting]), harvest_days(after.plantings[planting])
     if remedy.code == Change.END or old == 0:

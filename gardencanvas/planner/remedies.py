@@ -17,6 +17,7 @@ from gardencanvas.planner.applying import apply
 from gardencanvas.planner.case import Case, case_of
 from gardencanvas.planner.changes.ending import ends
 from gardencanvas.planner.changes.leaving_out import left_out
+from gardencanvas.planner.changes.poleward import poleward
 from gardencanvas.planner.changes.shifting import shifts
 from gardencanvas.planner.changes.spacing import wider
 from gardencanvas.planner.changes.starting import starts
@@ -25,6 +26,7 @@ from gardencanvas.planner.changes.swapping import swaps
 from gardencanvas.planner.climb import Climb
 from gardencanvas.planner.effort import effort
 from gardencanvas.planner.ladder import Ladder
+from gardencanvas.planner.pairs import pair
 from gardencanvas.planner.trials import Trials
 
 __all__ = ["Search", "apply", "remedies", "search"]
@@ -83,9 +85,9 @@ def search(
     trials = Trials(case, checker)
     queue: list[tuple[float, int, Climb]] = []
     number = count()
-    for ladder in ladders(case):
-        if ladder.steps > 0:
-            heappush(queue, (0.0, next(number), Climb(ladder, trials)))
+    every = [ladder for ladder in ladders(case) if ladder.steps > 0]
+    for ladder in every:
+        heappush(queue, (0.0, next(number), Climb(ladder, trials)))
     found: list[Remedy] = []
     while queue and trials.light < LIGHT_TRIALS and trials.full < FULL_TRIALS:
         least, _, climb = heappop(queue)
@@ -96,6 +98,9 @@ def search(
             found.append(remedy)
         elif climb.left:
             heappush(queue, (climb.effort, next(number), climb))
+    if not found:
+        both = yield from pair(every, trials)
+        found = [both] if both is not None else []
     return tuple(sorted(found, key=effort)[:MOST])
 
 
@@ -104,6 +109,7 @@ def ladders(case: Case) -> Iterator[Ladder]:
     if case.finding.kind is Kind.SUPPORT:
         yield from supports(case)
     yield from shifts(case)
+    yield from poleward(case)
     yield from starts(case)
     if case.finding.kind is not Kind.OUTSIDE:
         yield from ends(case)

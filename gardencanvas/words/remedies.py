@@ -69,6 +69,8 @@ def _whither(c: _Change) -> str:
         return f"{far} away from {c.name(other)}"
     if toward == "into":
         return f"{far} into {c.name(other)}"
+    if toward == "poleward":
+        return f"to the {c.wind()} side of {c.name(other)} ({far})"
     return f"{far} {c.wind()} {toward} the bed"
 
 
@@ -168,4 +170,8 @@ def remedy_text(
     sufferer = remedy.numbers["planting"] == finding.plantings[0]
     bearing = garden.site.bearing_deg
     change = _Change(dict(remedy.numbers), measure or Measure(), name, variety, bearing, sufferer)
-    return REMEDIES[remedy.code](change)
+    said = REMEDIES[remedy.code](change)
+    if remedy.also is None:
+        return said
+    second = remedy_text(remedy.also, finding, garden, layout_id, catalogue, measure)
+    return f"{said}, and {second[0].lower()}{second[1:]}"

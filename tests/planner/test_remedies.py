@@ -7,16 +7,19 @@ import pytest
 from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.files import open_garden
 from gardencanvas.fit.checker import Checker, check
-from gardencanvas.fit.report import Verdict
+from gardencanvas.fit.report import Kind, Remedy, Verdict
 from gardencanvas.garden import edits
 from gardencanvas.garden.ground import LineSupport
 from gardencanvas.planner import remedies as room
 from gardencanvas.planner.case import case_of
+from gardencanvas.planner.changes.poleward import poleward
 from gardencanvas.planner.changes.starting import starts
 from gardencanvas.planner.effort import LARGEST, effort
+from gardencanvas.planner.ladder import Ladder
+from gardencanvas.planner.pairs import pair
 from gardencanvas.planner.remedies import MOST, apply, remedies
 from gardencanvas.resources_folder import resources
-from tests.garden.makers import garden
+from tests.garden.makers import bed, garden
 from tests.planner.gardens import (
     GARDENS,
     LAYOUT,
@@ -317,3 +320,111 @@ def test_the_search_is_the_same_each_time():
     _, findings = troubles(before)
     one, two = (remedies(before, LAYOUT, findings[0], Checker()) for _ in range(2))
     assert one == two
+
+
+def tall_before_low(latitude, y_maize, y_bean):
+    """Sweetcorn between the noon sun and dwarf beans, in a bed 3 m wide that runs east and west."""
+    value = garden(
+        rows("sweetcorn", "maize", y_maize, day(5, 15), "sown", 0.2, 0.4, 2),
+        rows("dwarf-bean", "bean", y_bean, day(6, 1), "sown", 0.1),
+        beds=(bed(length=3.6, width=3.0),),
+    )
+    return edits.rebuilt(value, site=edits.rebuilt(value.site, latitude_deg=latitude))
+
+
+@pytest.mark.parametrize(("latitude", "sign"), [(52.0, -1.0), (-52.0, 1.0)])
+def test_what_throws_shade_is_put_on_the_side_from_which_the_shade_falls_outside(latitude, sign):
+    """Common practice: tall crops on the north side; south of the equator on the south side.
+
+    On the plan y runs down and north is up, so north is towards smaller y.
+    """
+    value = tall_before_low(latitude, 1.9 if sign < 0 else 0.1, 1.7 if sign < 0 else 0.8)
+    checker, findings = troubles(value)
+    shading = [f for f in findings if f.kind is Kind.SHADING and f.plantings[0] == "bean"]
+    assert shading
+    case = case_of(value, value.layouts[0], shading[0], checker.update(value, LAYOUT), catalogue())
+    (ladder,) = poleward(case)
+    remedy = ladder.at(1)
+    assert remedy.numbers["planting"] == "maize"
+    assert remedy.numbers["dy_m"] * sign > 0
+    assert abs(remedy.numbers["dx_m"]) < 1e-6
+    moved = apply(value, LAYOUT, remedy)
+    after = check(moved).plantings["bean"].light
+    assert after > check(value).plantings["bean"].light
+
+
+def test_between_the_tropics_no_side_is_the_shaded_one():
+    value = tall_before_low(10.0, 1.9, 1.7)
+    checker, findings = troubles(value)
+    for finding in findings:
+        case = case_of(value, value.layouts[0], finding, checker.update(value, LAYOUT), catalogue())
+        assert list(poleward(case)) == []
+
+
+class _Together:
+    """Trials in which only what adds up to some days and centimetres mends."""
+
+    def __init__(self, days, metres):
+        self.light = self.full = 0
+        self._days, self._metres = days, metres
+
+    def _does(self, remedy):
+        parts = [remedy, *([remedy.also] if remedy.also else [])]
+        days = sum(p.numbers.get("days", 0) for p in parts)
+        metres = sum(p.numbers.get("distance_m", 0) for p in parts)
+        return days >= self._days and metres >= self._metres
+
+    def promises(self, remedy):
+        self.light += 1
+        return self._does(remedy)
+
+    def mends(self, remedy):
+        self.full += 1
+        return remedy if self._does(remedy) else None
+
+
+def _step(code, key, size):
+    def at(step):
+        return Remedy(code, {"planting": "p", key: step * size})
+
+    return Ladder(code, "p", 40, at, (1, 4, 16, 40))
+
+
+def _run(search):
+    try:
+        while True:
+            next(search)
+    except StopIteration as end:
+        return end.value
+
+
+@pytest.mark.parametrize(
+    ("days", "metres", "possible"), [(10, 0.08, True), (30, 0.2, True), (60, 0.2, False)]
+)
+def test_two_changes_are_offered_together_where_none_alone_does(days, metres, possible):
+    """Each may cost half of what is small: 35 days, 25 cm; what is found is halved where it can be."""
+    ladders = [_step("shift", "distance_m", 0.01), _step("start", "days", 1)]
+    trials = _Together(days, metres)
+    both = _run(pair(ladders, trials))
+    assert (both is not None) is possible
+    if both is not None:
+        assert both.also is not None
+        assert {both.code, both.also.code} == {"shift", "start"}
+        assert effort(both) <= LARGEST
+        assert trials.full <= 5
+
+
+def test_one_row_of_several_is_moved_by_itself_or_less():
+    """Of two rows of cabbages only the nearer one is crowded: moving its plants alone is offered or does."""
+    value = garden(
+        rows("cabbage", "cabbage", 0.1, day(5, 10), spacing=0.45, across=0.5, count=2),
+        rows("cauliflower", "cauliflower", 0.98, day(5, 10), spacing=0.5, across=0.2),
+        beds=(bed(length=3.6, width=2.4),),
+    )
+    some = [r for _, each in found(value) for r in each if r.code == "shift stations"]
+    for remedy in some:
+        after = apply(value, LAYOUT, remedy)
+        before = value.find(LAYOUT, remedy.numbers["planting"])
+        pattern = after.find(LAYOUT, remedy.numbers["planting"]).pattern
+        assert pattern.kind == before.pattern.kind
+        assert len(pattern.moved) == len(remedy.numbers["stations"].split())

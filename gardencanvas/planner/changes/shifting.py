@@ -24,6 +24,7 @@ from gardencanvas.planner.ladder import Ladder, choices, coarsely, highest
 STEP_M = 0.01
 FARTHEST = 50  # steps
 FIRST = 3
+MOST_MOVED = 60  # plants of rows moved by themselves: more are a planting of their own
 INTO_BED_M = 1.0
 LEVEL = 0.01  # metres: neither of two signs of a direction leads away from what stands level
 
@@ -35,7 +36,7 @@ def shifts(case: Case) -> Iterator[Ladder]:
         if case.finding.kind is Kind.OUTSIDE:
             yield from _into(case, planting, bed)
             continue
-        room = _room(case, planting, bed)
+        fits = room(case, planting, bed)
         angle = radians(_angle(bed) if bed is not None else planting.pattern.angle_deg)
         own, there, other = case.facing(planting)
         axes = (("along", cos(angle), sin(angle)), ("across", -sin(angle), cos(angle)))
@@ -44,7 +45,19 @@ def shifts(case: Case) -> Iterator[Ladder]:
             for sign in (1.0, -1.0) if abs(apart) < LEVEL else (float(np.sign(apart)),):
                 away = other is not None and abs(apart) >= LEVEL
                 toward = ("away", other.id if other else "") if away else (word, "")
-                yield _ladder(case, planting, room, (sign * x, sign * y), toward)
+                some = _some(case, planting)
+                if some is None or not isinstance(planting.pattern, Spots):
+                    yield _ladder(case, planting, fits, (sign * x, sign * y), toward, None)
+                if some is not None:
+                    yield _ladder(case, planting, fits, (sign * x, sign * y), toward, some)
+
+
+def _some(case: Case, planting: Planting) -> Ints | None:
+    """Those of its plants that fare ill, where they are few enough to be moved by themselves."""
+    stations = case.troubled(planting)
+    spots = isinstance(planting.pattern, Spots)
+    most = planting.pattern.count - 1 if spots else min(planting.pattern.count // 2, MOST_MOVED)
+    return stations if 0 < len(stations) <= most else None
 
 
 @lru_cache(maxsize=256)
@@ -53,27 +66,25 @@ def _angle(bed: Bed) -> float:
 
 
 def _ladder(
-    case: Case, planting: Planting, room: Callable[[Floats], bool], unit: tuple[float, float],
-    toward: tuple[str, str],
+    case: Case, planting: Planting, fits: Callable[[Floats], bool], unit: tuple[float, float],
+    toward: tuple[str, str], some: Ints | None,
 ) -> Ladder:  # fmt: skip
-    stations = case.troubled(planting)
-    some = isinstance(planting.pattern, Spots) and 0 < len(stations) < planting.pattern.count
-    carried = " ".join(_carried(case, planting))
-    moving = planting.stations[stations] if some else planting.stations
+    along = " ".join(carried(case, planting))
+    moving = planting.stations if some is None else planting.stations[some]
 
     def at(step: int) -> Remedy | None:
         dx, dy = round(unit[0] * step * STEP_M, 6), round(unit[1] * step * STEP_M, 6)
-        if not room(moving + np.array((dx, dy))):
+        if not fits(moving + np.array((dx, dy))):
             return None
         numbers: Numbers = {
             "planting": planting.id, "dx_m": dx, "dy_m": dy, "distance_m": step * STEP_M,
             "toward": toward[0], "other": toward[1],
         }  # fmt: skip
-        if some:
-            return Remedy(Change.SHIFT_STATIONS, {**numbers, **_which(stations, planting)})
-        return Remedy(Change.SHIFT, {**numbers, "carried": carried})
+        if some is not None:
+            return Remedy(Change.SHIFT_STATIONS, {**numbers, **_which(some, planting)})
+        return Remedy(Change.SHIFT, {**numbers, "carried": along})
 
-    code = Change.SHIFT_STATIONS if some else Change.SHIFT
+    code = Change.SHIFT if some is None else Change.SHIFT_STATIONS
     steps = highest(FARTHEST, at)
     return Ladder(code, planting.id, steps, at, coarsely(FIRST, steps))
 
@@ -86,7 +97,7 @@ def _which(stations: Ints, planting: Planting) -> Numbers:
     }
 
 
-def _room(case: Case, planting: Planting, bed: Bed | None) -> Callable[[Floats], bool]:
+def room(case: Case, planting: Planting, bed: Bed | None) -> Callable[[Floats], bool]:
     """Whether points have room in the planting's bed.
 
     They keep half the usual spacing from its rim, or what the planting kept before where that is less. A
@@ -100,15 +111,15 @@ def _room(case: Case, planting: Planting, bed: Bed | None) -> Callable[[Floats],
     kept = float(shapely.distance(ground.boundary, shapely.points(planting.stations)).min())
     keep = min(kept, usual / 2) - OUTSIDE_M
 
-    def room(points: Floats) -> bool:
+    def has_room(points: Floats) -> bool:
         if not shapely.dwithin(ground, shapely.points(points), OUTSIDE_M).all():
             return False
         return keep <= 0.0 or float(shapely.distance(ground.boundary, shapely.points(points)).min()) >= keep
 
-    return room
+    return has_room
 
 
-def _carried(case: Case, planting: Planting) -> list[str]:
+def carried(case: Case, planting: Planting) -> list[str]:
     """Supports that serve this planting alone: they go where it goes."""
     if not case.supported(planting):
         return []
@@ -143,7 +154,7 @@ def _into(case: Case, planting: Planting, bed: Bed | None) -> Iterator[Ladder]:
             {
                 "planting": planting.id, "dx_m": step[0], "dy_m": step[1],
                 "distance_m": round(hypot(*step), 6), "toward": "into", "other": near.id,
-                "carried": " ".join(_carried(case, planting)),
+                "carried": " ".join(carried(case, planting)),
             },
         )  # fmt: skip
         yield choices([remedy])
