@@ -136,36 +136,26 @@ def _sides(pairs: Pairs, one: Floats, two: Floats, growth: Sequence[Floats]) -> 
     alike = likeness(one, two)
     a_low = one[HEIGHT] < two[HEIGHT]
     taken = np.where(a_low, taken_above(one, two), taken_above(two, one))
-    low_area = np.pi * np.where(a_low, r, s) ** 2
-    with np.errstate(divide="ignore", invalid="ignore"):
-        passed = np.log1p(-np.minimum(lens / low_area[spell], 1.0) * np.minimum(taken, 0.999)[spell])
-        area_a, area_b = np.pi * r * r, np.pi * s * s
-        sides = []
-        leaf_a, leaf_b = np.maximum(one[LEAF], LEAST_LEAF), np.maximum(two[LEAF], LEAST_LEAF)
-        for stations, area, other, lower, leaves, grows in (
-            (pairs.i, area_a, two[IN_BED], a_low, leaf_b / leaf_a, growth[0]),
-            (pairs.j, area_b, one[IN_BED], ~a_low, leaf_a / leaf_b, growth[1]),
-        ):
-            touched, place = _touched(stations)
-            cell = place[pair] * spells + spell
-            size = len(touched) * spells
-            share = lens * np.where(area > 0, other / area, 0.0)[spell]
-            light = passed * (lower * other)[spell]
-            crowd = _summed(cell, share * (alike * leaves)[spell], size, spells)
-            over = _summed(cell, light, size, spells)
-            below = over * alike
-            sides.append(
-                Side(
-                    touched,
-                    _summed(cell, share, size, spells),
-                    crowd,
-                    over,
-                    bool(light.any()),
-                    _nearest(place, pairs.distance_m, len(touched)),
-                    below,
-                    (crowd - below) @ grows,
-                )
-            )
+    low_area = np.maximum(np.pi * np.where(a_low, r, s) ** 2, 1e-12)
+    # discs as if they lay over each other at random: light comes from all sides, not from above alone
+    light = np.log1p(-np.minimum(lens / low_area[spell], 1.0) * np.minimum(taken, 0.999)[spell])
+    area_a, area_b = np.pi * r * r, np.pi * s * s
+    leaf_a, leaf_b = np.maximum(one[LEAF], LEAST_LEAF), np.maximum(two[LEAF], LEAST_LEAF)
+    sides = []
+    for stations, area, other, lower, leaves, grows in (
+        (pairs.i, area_a, two[IN_BED], a_low, leaf_b / leaf_a, growth[0]),
+        (pairs.j, area_b, one[IN_BED], ~a_low, leaf_a / leaf_b, growth[1]),
+    ):
+        touched, place = _touched(stations)
+        share = lens * (other / np.maximum(area, 1e-12))[spell]
+        cell, size = place[pair] * spells + spell, len(touched) * spells
+        covered = _summed(cell, share, size, spells)
+        crowd = covered * (alike * leaves)
+        passed = _summed(cell, light, size, spells) * (lower * other)
+        beside = passed * alike
+        nearest = _nearest(place, pairs.distance_m, len(touched))
+        pressed = (crowd - beside) @ grows
+        sides.append(Side(touched, covered, crowd, passed, bool(passed.any()), nearest, beside, pressed))
     return sides[0], sides[1]
 
 
