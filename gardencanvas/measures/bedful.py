@@ -66,6 +66,12 @@ class Bedful:
         return np.minimum(discs * self.present / self.area_m2, 1.0)
 
     @cached_property
+    def full_cover(self) -> Floats:
+        """Share of ground under leaves of each stand on ground of its own, at its usual spacing."""
+        shares = [pi * s.sizes[RADIUS] ** 2 / s.ground.need_m2 for s in self.stands]
+        return np.minimum(np.array(shares), 1.0) * self.present
+
+    @cached_property
     def groups(self) -> tuple[tuple[int, ...], ...]:
         """Stands in groups that share the bed at some time, directly or through others: by first week."""
         order = sorted((k for k, s in enumerate(self.stands) if s.end > s.begin), key=self._begin)

@@ -8,6 +8,7 @@ from numpy.typing import NDArray
 from gardencanvas.fit.beside import Vault
 from gardencanvas.fit.cover_share import cover_share
 from gardencanvas.fit.stands import months_of
+from gardencanvas.light.canopy import discs
 from gardencanvas.measures.bedful import Bedful
 from gardencanvas.measures.relative import Shared
 from gardencanvas.measures.spots import places
@@ -31,6 +32,7 @@ class GroundUse:
     grown: Bools  # weeks in which anything stands
     hungry: float
     fixing: float
+    apart: "Apart"
     light: float  # share of the season's sunlight on the bed that leaves take …
     sunlight: float  # … of so much, MJ above the air
 
@@ -40,11 +42,22 @@ class GroundUse:
         return float(self.used_m2.sum()) * 7.0
 
 
-def ground_use(bedful: Bedful, shared: Shared, season: slice, over: Vault) -> GroundUse:
+@dataclass(frozen=True, slots=True)
+class Apart:
+    """The same of a bed's crops grown apart on the same ground."""
+
+    ground_days: float
+    light: float
+    shaded: float  # mean of the weeks in which anything stands
+
+
+def ground_use(bedful: Bedful, shared: Shared, season: slice, over: Vault, apart: Floats) -> GroundUse:
     """Use of a bed's ground.
 
     Parameters
     ----------
+    apart
+        Share of the bed that each stand would have, grown apart.
     season
         The season's weeks of the stands' grid.
     """
@@ -64,6 +77,20 @@ def ground_use(bedful: Bedful, shared: Shared, season: slice, over: Vault) -> Gr
         grown=np.asarray(bedful.present[:, season].any(axis=0)),
         hungry=float(scaled[classes == "high"].sum()) * 7.0,
         fixing=float(scaled[classes == "fixing"].sum()) * 7.0,
+        apart=_apart(bedful, season, sunlight, apart),
         light=float(shared.taken[season] @ sunlight / sunlight.sum()),
         sunlight=float(sunlight.sum()),
+    )
+
+
+def _apart(bedful: Bedful, season: slice, sunlight: Floats, apart: Floats) -> Apart:
+    """Every stand alone on its share of the bed, at its usual spacing."""
+    ground = apart[:, None] * bedful.present[:, season]
+    taken = (-np.expm1(-bedful.leaf[:, season]) * ground).sum(axis=0)
+    under = (discs(1.0, bedful.leaf[:, season], bedful.full_cover[:, season]) * ground).sum(axis=0)
+    grown = ground.any(axis=0)
+    return Apart(
+        float(ground.sum()) * bedful.area_m2 * 7.0,
+        float(taken @ sunlight / sunlight.sum()),
+        float(under[grown].mean()) if grown.any() else 0.0,
     )

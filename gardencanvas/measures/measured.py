@@ -51,7 +51,7 @@ class Measured:
 
     ``beds`` by the bed's id, ``crops`` by the crop's id. ``series``: harvest of each crop, ground cover and
     water, week by week. ``unknown_yields`` names crops of which no yield is known: their harvest is in no
-    sum.
+    sum. ``outside`` names plantings that stand in no bed: they are checked, but measured in nothing.
     """
 
     layout: str
@@ -62,6 +62,7 @@ class Measured:
     series: tuple[Series, ...]
     hazards: tuple[Caution, ...]
     unknown_yields: tuple[str, ...]
+    outside: tuple[str, ...] = ()
     times: Mapping[str, AreaTime] = field(default_factory=dict)  # of each bed
 
     def with_work(self, work: Values) -> "Measured":

@@ -24,7 +24,7 @@ from gardencanvas.measures.estimates import UNKNOWN, Estimate
 from gardencanvas.measures.ground import GroundUse
 from gardencanvas.measures.harvests import CropHarvest, Rhythm, rhythm
 from gardencanvas.measures.measured import Part
-from gardencanvas.measures.water import SPREAD
+from gardencanvas.measures.water import SPREAD, Water
 from gardencanvas.measures.yields import BedYield
 
 Floats = NDArray[np.float64]
@@ -34,15 +34,15 @@ Floats = NDArray[np.float64]
 class Reckoned:
     """All that is reckoned of some beds: one, or all of a layout.
 
-    ``area_m2`` counts beds without plantings too. ``water`` is litres by week of the season, None where it is
-    not known.
+    ``area_m2`` counts beds without plantings too. ``water`` is by week of the season, None where it is not
+    known.
     """
 
     area_m2: float
     ground: Sequence[GroundUse]
     yields: Sequence[BedYield]
     harvests: Mapping[str, CropHarvest]
-    water: Floats | None
+    water: Water | None
     days: float  # of the season
     counted: Mapping[Code, Estimate] = field(default_factory=dict)
 
@@ -78,14 +78,19 @@ def part_of(all_of: Reckoned) -> Part:
     _rhythm(found, rhythm(all_of.harvests))
     _mixing(found, all_of.yields)
     if all_of.water is not None:
-        drawn = factor(*SPREAD, "water")
-        for code, litres in (
-            (Code.WATER, float(all_of.water.sum())),
-            (Code.WATER_PEAK, float(all_of.water.max(initial=0.0))),
-        ):
-            found.put(code, litres, litres * drawn)
+        _water(found, all_of.water)
     found.values.update(all_of.counted)
     return found.part()
+
+
+def _water(found: _Values, water: Water) -> None:
+    drawn = factor(*SPREAD, "water")
+    for code, mine, theirs in (
+        (Code.WATER, float(water.litres.sum()), float(water.apart.sum())),
+        (Code.WATER_PEAK, float(water.litres.max(initial=0.0)), float(water.apart.max(initial=0.0))),
+    ):
+        found.put(code, mine, mine * drawn)
+        found.apart[code] = estimate(theirs, theirs * drawn)
 
 
 def crop_part(harvest: CropHarvest) -> Part:
@@ -118,7 +123,15 @@ def _ground(found: _Values, all_of: Reckoned) -> None:
     light = sum(g.light * g.area_m2 for g in all_of.ground)
     found.values[Code.LIGHT] = Estimate(light / all_of.area_m2)
     grown = [g for g in all_of.ground if g.grown.any()]
+    if all_of.ground:
+        apart = [(g.area_m2, g.apart) for g in all_of.ground]
+        days = sum(x.ground_days for _, x in apart)
+        found.apart[Code.GROUND_DAYS] = Estimate(days)
+        found.apart[Code.GROUND_SHARE] = Estimate(days / (all_of.area_m2 * all_of.days))
+        found.apart[Code.LIGHT] = Estimate(sum(a * x.light for a, x in apart) / all_of.area_m2)
     if grown:
+        under = sum(g.area_m2 * g.apart.shaded for g in grown)
+        found.apart[Code.SHADED] = Estimate(under / sum(g.area_m2 for g in grown))
         shaded = sum(g.area_m2 * float(g.shaded[g.grown].mean()) for g in grown)
         found.values[Code.SHADED] = Estimate(shaded / sum(g.area_m2 for g in grown))
 

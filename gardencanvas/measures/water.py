@@ -1,5 +1,7 @@
 """Water: what the crops of a bed use in each week, less the rain that reaches them, in litres."""
 
+from typing import NamedTuple
+
 import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
@@ -7,6 +9,7 @@ from gardencanvas.crops.model import Crop
 from gardencanvas.fit.stands import Stand
 from gardencanvas.garden.site import Site
 from gardencanvas.measures.bedful import Bedful
+from gardencanvas.season.course import Weeks
 from gardencanvas.season.curve import daily
 from gardencanvas.season.dayofyear import MONTH_DAYS, YEAR, climate_days
 from gardencanvas.season.radiation import monthly_evapotranspiration
@@ -61,6 +64,13 @@ def effective_rain(month_mm: ArrayLike) -> Floats:
     return np.where(rain <= 250.0, rain * (125.0 - 0.2 * rain) / 125.0, 125.0 + 0.1 * rain)
 
 
+class Water(NamedTuple):
+    """Litres by week of some beds, and of the same crops grown apart on the same ground."""
+
+    litres: Floats
+    apart: Floats
+
+
 class Sky:
     """What a site's air takes and its sky brings, mm a day, by day of the year."""
 
@@ -77,15 +87,27 @@ class Sky:
 
         1 mm on 1 m² is 1 l. Only ground that is planted is watered.
         """
-        weeks = bedful.stands[0].weeks
-        days = climate_days(weeks.starts[:, None] + np.arange(7)) % YEAR
-        kc = np.array([_kc(s) for s in bedful.stands])
-        cover = bedful.cover * bedful.present
-        mixed = mixed_coefficient(cover, bedful.height_m, kc)
+        takes, brings = self._weeks(bedful.stands[0].weeks)
+        mixed = mixed_coefficient(bedful.cover, bedful.height_m, _all_kc(bedful))
         planted = np.minimum((bedful.density[:, None] * bedful.present).sum(axis=0), 1.0) * bedful.area_m2
-        used = mixed * self._takes[days].sum(axis=1) - self._brings[days].sum(axis=1)
-        litres: Floats = np.maximum(used, 0.0) * planted
+        litres: Floats = np.maximum(mixed * takes - brings, 0.0) * planted
         return litres
+
+    def apart(self, bedful: Bedful, apart: Floats) -> Floats:
+        """The same of its stands alone, each on a share of the bed."""
+        takes, brings = self._weeks(bedful.stands[0].weeks)
+        used = np.maximum(_all_kc(bedful) * takes - brings, 0.0) * bedful.present
+        litres: Floats = apart @ used * bedful.area_m2
+        return litres
+
+    def _weeks(self, weeks: Weeks) -> tuple[Floats, Floats]:
+        """Evapotranspiration and effective rain of each week, mm."""
+        days = climate_days(weeks.starts[:, None] + np.arange(7)) % YEAR
+        return self._takes[days].sum(axis=1), self._brings[days].sum(axis=1)
+
+
+def _all_kc(bedful: Bedful) -> Floats:
+    return np.array([_kc(s) for s in bedful.stands])
 
 
 def _kc(stand: Stand) -> Floats:

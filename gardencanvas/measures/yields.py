@@ -37,7 +37,8 @@ class BedYield:
     relative_draws: Floats
     ripe: Bools
     ripe_draws: Bools
-    apart: Floats  # relative yields of the same crops grown apart on the same ground
+    ground_apart: Floats  # share of the bed that each would have, grown apart on the same ground
+    apart: Floats  # what they would yield there
 
     @cached_property
     def cropped(self) -> Bools:
@@ -68,7 +69,8 @@ def _bed_yield(years: Years, k: int) -> BedYield:
     drawn = np.maximum(between_years(*relative), 0.0) * _missed(bedful) * thin
     year = np.searchsorted([-OUT_OF_TEN, OUT_OF_TEN], weather())
     ripens: Bools = np.array(ripe)[year]
-    return BedYield(bedful, relative[1] * ripe[1], drawn * ripens, ripe[1], ripens, _apart(bedful) * ripe[1])
+    ground = _apart(bedful)
+    return BedYield(bedful, relative[1] * ripe[1], drawn * ripens, ripe[1], ripens, ground, ground * ripe[1])
 
 
 def is_ripe(stand: Stand) -> bool:
