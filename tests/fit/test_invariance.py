@@ -12,8 +12,9 @@ from gardencanvas.fit import check
 from gardencanvas.fit.report import Verdict
 from gardencanvas.garden import edits
 from gardencanvas.garden.pattern import Spots
+from gardencanvas.garden.site import Climate, DayOfYear, Frost
 from tests.fit.makers import WIDE, judged, rows, spot, words
-from tests.garden.makers import garden
+from tests.garden.makers import MEANS, garden, site
 from tests.strategies import gardens, layouts
 
 
@@ -161,6 +162,20 @@ def test_a_tall_row_to_the_north_takes_less_than_one_to_the_south():
     north = judged(low, rows("tall", "tomato", 3.0, 1, 0.45, 0.3, date(2027, 5, 1), y=-0.6))
     south = judged(low, rows("tall", "tomato", 3.0, 1, 0.45, 0.3, date(2027, 5, 1), y=0.6))
     assert south.plantings["low"].light < north.plantings["low"].light < 1.0
+
+
+def test_south_of_the_tropics_it_is_the_other_way_round():
+    """Half a year later at 40° south the sun stands in the north."""
+    low = rows("low", "lettuce", 3.0, 1, 0.25, 0.3, date(2027, 2, 1))
+    turned = Climate(mean_c=MEANS[6:] + MEANS[:6])
+    frost = Frost(last=DayOfYear(month=10, day=20), first=DayOfYear(month=4, day=28))
+    there = site(latitude_deg=-40.0, climate=turned, frost=frost)
+
+    def light(y):
+        tall = rows("tall", "tomato", 3.0, 1, 0.45, 0.3, date(2026, 11, 1), y=y)
+        return judged(low, tall, site=there).plantings["low"].light
+
+    assert light(-0.6) < light(0.6) < 1.0
 
 
 def test_verdicts_and_findings_agree():

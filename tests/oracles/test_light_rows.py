@@ -77,6 +77,15 @@ def test_layers():
     near("O056", three.sum())
 
 
+def test_layers_against_the_closed_form_without_layers():
+    """Wallace's closed form, printed in Camargo 2014, shares the same light otherwise, by relative height."""
+    by_height = np.array(expected("O057"))
+    by_layer = layered([0.5, 0.5, 0.5], [1.0, 1.0, 1.0], [1.0, 2.0, 1.0])
+    assert by_layer.sum() == pytest.approx(by_height.sum(), abs=1e-6)
+    assert np.abs(by_layer - by_height).max() < 0.035
+    assert by_layer[1] > by_height[1] > by_height[0] > by_layer[0]
+
+
 def test_rows():
     near("O058", rows(0.6, 2.0, 0.3, 0.3, 0.5))
     compressed, homogeneous = expected("O059")
