@@ -69,7 +69,8 @@ class Bedful:
     def full_cover(self) -> Floats:
         """Share of ground under leaves of each stand on ground of its own, at its usual spacing."""
         shares = [pi * s.sizes[RADIUS] ** 2 / s.ground.need_m2 for s in self.stands]
-        return np.minimum(np.array(shares), 1.0) * self.present
+        full: Floats = np.minimum(np.array(shares), 1.0) * self.present
+        return full
 
     @cached_property
     def groups(self) -> tuple[tuple[int, ...], ...]:
