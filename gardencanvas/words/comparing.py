@@ -5,6 +5,7 @@ Estimates are shown rounded, with their range and a ``≈``; what is not known s
 
 from math import floor, log10
 
+from gardencanvas.measures import estimates
 from gardencanvas.measures.codes import Code, Through
 from gardencanvas.measures.estimates import Estimate
 from gardencanvas.words.comparing_why import WHY
@@ -78,6 +79,27 @@ def changed(estimate: Estimate, unit: str, measure: Measure) -> str:
     if estimate.value is None or estimate.value <= 0.0:
         return text
     return text.replace("≈ ", "≈ +", 1) if text.startswith("≈") else f"+{text}"
+
+
+def outcome(row: estimates.Measure, first: str, second: str) -> str:
+    """Which of two layouts is better in a measure, and whether that is more than its uncertainty.
+
+    Parameters
+    ----------
+    first, second
+        Names of the layouts.
+    """
+    change = row.difference.value
+    if change is None:
+        return NOT_KNOWN
+    if change == 0.0:
+        return "alike"
+    if row.better == "neither":
+        return f"more in {second if change > 0.0 else first}"
+    better = second if (change > 0.0) == (row.better == "more") else first
+    return (
+        f"better in {better}" if row.exceeds_uncertainty else f"may be better in {better}: within uncertainty"
+    )
 
 
 def _own(number: float, unit: str, measure: Measure) -> float:

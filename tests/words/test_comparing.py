@@ -11,7 +11,7 @@ from gardencanvas.measures.codes import KINDS, THROUGH_UNITS, Code, Through
 from gardencanvas.measures.comparison import compare
 from gardencanvas.measures.csv_writing import csv_text
 from gardencanvas.measures.estimates import UNKNOWN, Estimate
-from gardencanvas.words.comparing import NOT_KNOWN, changed, explained, label, shown
+from gardencanvas.words.comparing import NOT_KNOWN, changed, explained, label, outcome, shown
 from gardencanvas.words.comparing_csv import comparison_csv
 from gardencanvas.words.plain import THIN, Measure
 from tests.measures.beds_for_tests import filled, garden_of, ground_of, layout
@@ -106,6 +106,16 @@ def test_a_layouts_name_cannot_be_a_formula():
     text = comparison_csv(compare(made, "l1", "l2"), made, catalogue())
     assert "first layout,'=cmd\r\n" in text
     assert "\r\n=cmd" not in text
+
+
+def test_the_outcome_in_words():
+    row = compare(made := _named("Bed"), "l1", "l2").of(Code.GROUND_DAYS)
+    assert made.layouts[0].id == "l1"
+    assert outcome(row, "First", "Second") == "better in First"
+    assert "within uncertainty" in outcome(replace(row, exceeds_uncertainty=False), "First", "Second")
+    assert outcome(replace(row, better="neither"), "First", "Second") == "more in First"
+    assert outcome(replace(row, difference=Estimate(0.0)), "First", "Second") == "alike"
+    assert outcome(replace(row, difference=UNKNOWN), "First", "Second") == NOT_KNOWN
 
 
 def test_the_winner_is_told_only_beyond_the_uncertainty():
