@@ -103,7 +103,6 @@ class Why(StrEnum):
     """Why something does not fit, or nothing does."""
 
     OUTSIDE = "outside"  # no bed there
-    TOO_SMALL = "too small"  # less ground than any crop wants; ``area_m2``, ``least_m2``
     NOTHING_LEFT = "nothing left"  # no crop satisfies the wishes
     SEASON = "season"  # no day to start it; ``next``: the first good day, where there is one
     ROOM = "room"  # ``short_m``: missing clearance; ``by``: the planting in the way; ``until``: its last day

@@ -61,7 +61,7 @@ def _room(offer: Offers, row: int) -> Miss:
         "short_m": float(offer.short_m[row]),
         "spacing_m": float(np.sqrt(offer.sprouts.station_m2[row])),
     }
-    clear = region.clearance(offer.apart[row], float(offer.sprouts.margin_m[row]))
+    clear = region.clearance(offer.apart[row], float(offer.margin_m[row]))
     at = int(clear.argmax())
     away = region.away_m[:, at] - offer.apart[row]
     if len(away) and float(away.min()) <= float(clear[at]) + 1e-6:

@@ -69,6 +69,7 @@ class Offers:
     sprouts: Sprouts
     room: Room
     apart: Floats
+    margin_m: Floats  # to the edge of the ground
     plants: Floats  # about so many fit; 0 where none does
     short_m: Floats  # clearance that is missing; 0 where one fits
     light: Floats
@@ -88,7 +89,12 @@ def offers(survey: Survey, ground: Ground, sprouts: Sprouts, room: Room) -> Offe
     region = ground.region
     every = [distances(sprouts, n.stand, room) for n in region.surveyed.neighbours]
     apart = np.stack(every, axis=1) if every else np.zeros((sprouts.count, 0))
-    clear = _clearances(region, apart, sprouts.margin_m)
+    margin = sprouts.margin_m
+    clear = _clearances(region, apart, margin)
+    if room is Room.SHARED and region.ground is region.surveyed.field.ground:
+        # where there is no room with a margin, a plant may still stand at the very edge of its bed
+        margin = np.where(clear.max(axis=1) < 0.0, 0.0, margin)
+        clear = _clearances(region, apart, margin)
     share = (clear >= 0.0).mean(axis=1)
     slip = region.surveyed.field.slip_m * _stride(region)
     most = clear.max(axis=1)
@@ -100,8 +106,8 @@ def offers(survey: Survey, ground: Ground, sprouts: Sprouts, room: Room) -> Offe
     kg = kg * picked_share(sprouts) * np.minimum(light / np.maximum(sprouts.light_good, 1e-6), 1.0)
     days = stay_days(survey, sprouts)
     return Offers(
-        ground, sprouts, room, apart, plants, np.maximum(-most, 0.0), light, light >= least - LIGHT_SLACK,
-        kg, days,
+        ground, sprouts, room, apart, margin, plants, np.maximum(-most, 0.0), light,
+        light >= least - LIGHT_SLACK, kg, days,
     )  # fmt: skip
 
 

@@ -13,7 +13,6 @@ from gardencanvas.fit.report import Finding, PlantingFit, Verdict
 from gardencanvas.fit.stands import grid
 from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.planner.gaps.answers import Part, Proposal, Weights
-from gardencanvas.planner.gaps.claims import Room
 from gardencanvas.planner.gaps.laying import Spacing, lay
 from gardencanvas.planner.gaps.offers import Offers, combined, parts_of, per_plant, picked_share
 from gardencanvas.planner.gaps.survey import Survey
@@ -44,13 +43,10 @@ def proposed(
 
 
 def laid_out(trials: Trials, offer: Offers, row: int) -> Planting | None:
-    """The planting of an offer in its pattern; with no margin to the edge where there is no room with one."""
+    """The planting of an offer in its pattern; None where there is no room after all."""
     sprouts, region = offer.sprouts, offer.ground.region
     spacing = Spacing(float(sprouts.along_m[row]), float(sprouts.across_m[row]))
-    margin = float(sprouts.margin_m[row])
-    laid = lay(region, spacing, offer.apart[row], margin)
-    if laid is None and region.ground is region.surveyed.field.ground and offer.room is Room.SHARED:
-        laid = lay(region, spacing, offer.apart[row], 0.0)
+    laid = lay(region, spacing, offer.apart[row], float(offer.margin_m[row]))
     if laid is None:
         return None
     way = sprouts.ways[row]
