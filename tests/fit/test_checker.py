@@ -12,8 +12,9 @@ from gardencanvas.crops.model import Crop, Quantity
 from gardencanvas.fit import Checker, check
 from gardencanvas.fit.codes import Code
 from gardencanvas.garden import edits
+from gardencanvas.garden.ground import Fixture, Path
 from gardencanvas.garden.planting import Start
-from tests.fit.makers import spot
+from tests.fit.makers import rows, spot
 from tests.garden.makers import bed, garden, row
 from tests.strategies import edited, gardens
 
@@ -67,6 +68,52 @@ def test_three_hundred_drags_and_changes_in_a_full_bed():
         ("layered", "shares"),
         ("out in time", "shares"),
     } <= worst
+
+
+def _patch():
+    """A bed too wide to reach across, a path, a hedge: what is dug, picked, climbed and blown over."""
+    crops = (
+        ("potato-early", 0.3, "set", 4, 1), ("strawberry", 0.35, "raised", 4, 1),
+        ("dwarf-bean", 0.1, "sown", 5, 20), ("sweetcorn", 0.3, "sown", 5, 5),
+        ("climbing-bean", 0.15, "sown", 6, 5), ("sunflower", 1.5, "raised", 5, 15),
+        ("lettuce", 0.2, "raised", 5, 1), ("cabbage", 0.32, "raised", 5, 1),
+        ("broccoli", 0.4, "raised", 5, 1),
+    )  # fmt: skip
+    plantings = [
+        rows(crop, crop, 2.4, 1, spacing, 0.3, date(2027, month, day), kind, x=0.2, y=0.18 * k)
+        for k, (crop, spacing, kind, month, day) in enumerate(crops)
+    ]
+    ring = ((0, -11.5), (3, -11.5), (3, -11.1), (0, -11.1))
+    hedge = Fixture(id="hedge", name="hedge", kind="hedge", height_m=1.2, outline=ring)
+    path = Path(id="path", line=((3.2, -1.0), (3.2, 3.0)), width_m=0.3)
+    made = garden(*plantings, beds=(bed(length=3.0, width=1.9),), fixtures=(hedge,))
+    return edits.add(made, "l1", [path])
+
+
+def test_eighty_changes_where_things_are_dug_picked_climbed_and_blown_over():
+    """Paths and hedges move too, and steps are taken back."""
+    rng = np.random.default_rng(20270601)
+    past = [_patch()]
+    names = [p.id for p in past[0].layout("l1").plantings]
+    checker, seen, together = Checker(), set(), 0
+    for step in range(80):
+        now, item = past[-1], str(rng.choice(names))
+        by = rng.uniform(-0.25, 0.25, 2).tolist()
+        if step % 9 == 8 and len(past) > 3:
+            past = past[:-2]
+        elif step % 9 == 4:
+            past.append(edits.shift(now, "l1", [["path", "hedge"][step % 2]], *by))
+        elif step % 9 == 2:
+            on = date(2027, 4, 1) + timedelta(days=int(rng.integers(80)))
+            past.append(edits.change(now, "l1", item, start=Start(kind="sown", on=on)))
+        else:
+            past.append(edits.shift(now, "l1", [item], *by))
+        kept = checker.update(past[-1], "l1")
+        assert_same(kept, check(past[-1], "l1"))
+        seen |= {f.code for f in kept.findings}
+        together += sum(f.code == "crowded" and len(f.plantings) > 2 for f in kept.findings)
+    assert {"dug beside", "out of reach", "open to wind", "smaller each", "no support", "crowded"} <= seen
+    assert together
 
 
 @given(gardens())
