@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from math import isclose
 
 import numpy as np
 
@@ -18,6 +19,7 @@ __all__ = [
     "Through", "compare", "compared", "measured",
 ]  # fmt: skip
 
+ROUNDING = 1e-9
 NINE_OF_TEN = 0.1  # the difference has the other sign in at most one of ten draws
 NOTHING = Part({})
 
@@ -115,7 +117,7 @@ def _difference(code: Code, a: Part, b: Part) -> tuple[Estimate, bool | None]:
     one, two = a.of(code).value, b.of(code).value
     if one is None or two is None:
         return UNKNOWN, None
-    change = two - one
+    change = 0.0 if isclose(one, two, rel_tol=ROUNDING, abs_tol=ROUNDING) else two - one
     if code not in a.draws and code not in b.draws:
         return Estimate(change), change != 0.0
     draws = np.asarray(b.draws.get(code, two) - a.draws.get(code, one))

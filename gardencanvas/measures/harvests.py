@@ -90,10 +90,12 @@ def crop_harvests(beds: Sequence[BedYield], windows: Windows) -> dict[str, CropH
 def _crop_harvest(places: Sequence[tuple[BedYield, int]], windows: Windows) -> CropHarvest:
     crop = places[0][0].bedful.stands[places[0][1]].crop
     area = sum({id(b): b.bedful.area_m2 for b, _ in places}.values())
-    # m² of full stand that give the same harvest, and of how many the crop would have apart
+    # m² of full stand that give the same harvest in the same light
     ground = np.array([b.bedful.area_m2 * b.relative[k] for b, k in places])
     drawn = np.stack([b.bedful.area_m2 * b.relative_draws[:, k] for b, k in places], axis=1)
-    apart = sum(float(b.bedful.area_m2 * b.apart[k]) for b, k in places)
+    sky = np.array([b.sky[k] for b, k in places])
+    apart = sum(float(b.bedful.area_m2 * b.apart[k] * b.sky[k]) for b, k in places)
+    alone = sum({id(b): b.bedful.area_m2 * float(b.sky[k]) for b, k in places}.values())
     quantity = sole_yield(crop)
     mid = 1.0 if quantity is None else quantity.mid
     each = np.ones(COUNT) if quantity is None else sole_draws(crop, quantity)
@@ -101,19 +103,18 @@ def _crop_harvest(places: Sequence[tuple[BedYield, int]], windows: Windows) -> C
     weekly = np.array([s for s, _ in shapes])
     weekly_drawn = np.stack([s for _, s in shapes], axis=1)
     some = slice(0, WEEKLY_DRAWS)
-    total, total_drawn = float(ground.sum()), drawn.sum(axis=1)
     known = quantity is not None
     return CropHarvest(
         crop=crop,
-        kg=total * mid if known else None,
-        kg_draws=total_drawn * each,
-        alone_kg=area * mid if known else None,
-        alone_draws=area * each,
+        kg=float(ground @ sky) * mid if known else None,
+        kg_draws=drawn @ sky * each,
+        alone_kg=alone * mid if known else None,
+        alone_draws=alone * each,
         apart_kg=apart * mid if known else None,
-        relative=total / area,
-        relative_draws=total_drawn / area,
-        weekly=mid * ground @ weekly,
-        weekly_draws=each[some, None] * np.einsum("dp,dpw->dw", drawn[some], weekly_drawn),
+        relative=float(ground.sum()) / area,
+        relative_draws=drawn.sum(axis=1) / area,
+        weekly=mid * (ground * sky) @ weekly,
+        weekly_draws=each[some, None] * np.einsum("dp,dpw->dw", drawn[some] * sky, weekly_drawn),
         pieces=_pieces(places, crop),
     )
 

@@ -56,7 +56,7 @@ class Measuring:
         if kept is None or not same_items(kept[0], made_of):
             growing = self._grower(crops, garden, layout)
             told = report or check(garden, layout.id, crops)
-            grown = Reckoning(crops, garden.site, layout, growing.years(layout), told)
+            grown = Reckoning(crops, garden.site, garden.fixtures, layout, growing.years(layout), told)
             kept = (made_of, grown.measured())
         self._kept[layout.id] = kept
         while len(self._kept) > KEPT:

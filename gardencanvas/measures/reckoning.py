@@ -12,11 +12,13 @@ from gardencanvas.fit.beside import vault
 from gardencanvas.fit.report import FitReport
 from gardencanvas.fit.stands import grid
 from gardencanvas.garden.garden import Layout
+from gardencanvas.garden.ground import Fixture
 from gardencanvas.garden.places import bed_ground
 from gardencanvas.garden.site import Site
 from gardencanvas.measures.cautions import cautions, verdicts
 from gardencanvas.measures.codes import Code
 from gardencanvas.measures.estimates import Estimate
+from gardencanvas.measures.fixture_light import fixture_light
 from gardencanvas.measures.ground import GroundUse, ground_use
 from gardencanvas.measures.harvests import CropHarvest, Windows, crop_harvests
 from gardencanvas.measures.measured import Measured, Part
@@ -38,6 +40,7 @@ class Reckoning:
 
     crops: Catalogue
     site: Site
+    fixtures: tuple[Fixture, ...]
     layout: Layout
     years: Years
     report: FitReport
@@ -59,7 +62,7 @@ class Reckoning:
     @cached_property
     def yields(self) -> tuple[BedYield, ...]:
         """Of every bed with plantings."""
-        return bed_yields(self.years)
+        return bed_yields(self.years, fixture_light(self.years.usual.beds, self.site, self.fixtures))
 
     @cached_property
     def ground(self) -> list[GroundUse]:

@@ -1,5 +1,6 @@
 """What the stands of a bed yield, relative to growing alone and in kg, with the draws of both."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -39,6 +40,7 @@ class BedYield:
     ripe_draws: Bools
     ground_apart: Floats  # share of the bed that each would have, grown apart on the same ground
     apart: Floats  # what they would yield there
+    sky: Floats  # light that fixtures leave to each: kg go with it, ratios do not
 
     @cached_property
     def cropped(self) -> Bools:
@@ -56,12 +58,12 @@ class BedYield:
         return np.array([(s.span[1] - s.span[0]).days + 1.0 for s in self.bedful.stands])
 
 
-def bed_yields(years: Years) -> tuple[BedYield, ...]:
-    """Yields of every bed."""
-    return tuple(_bed_yield(years, k) for k in range(len(years.usual.beds)))
+def bed_yields(years: Years, sky: Sequence[Floats]) -> tuple[BedYield, ...]:
+    """Yields of every bed; ``sky`` is the light that fixtures leave to its stands."""
+    return tuple(_bed_yield(years, k, sky[k]) for k in range(len(years.usual.beds)))
 
 
-def _bed_yield(years: Years, k: int) -> BedYield:
+def _bed_yield(years: Years, k: int, sky: Floats) -> BedYield:
     bedful = years.usual.beds[k]
     relative = [y.shared[k].relative for y in years.all]
     ripe = [np.array([is_ripe(s) for s in y.beds[k].stands]) for y in years.all]
@@ -70,7 +72,9 @@ def _bed_yield(years: Years, k: int) -> BedYield:
     year = np.searchsorted([-OUT_OF_TEN, OUT_OF_TEN], weather())
     ripens: Bools = np.array(ripe)[year]
     ground = _apart(bedful)
-    return BedYield(bedful, relative[1] * ripe[1], drawn * ripens, ripe[1], ripens, ground, ground * ripe[1])
+    return BedYield(
+        bedful, relative[1] * ripe[1], drawn * ripens, ripe[1], ripens, ground, ground * ripe[1], sky
+    )
 
 
 def is_ripe(stand: Stand) -> bool:

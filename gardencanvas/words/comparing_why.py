@@ -18,7 +18,8 @@ WHY: dict[str, str] = {
     Code.GROUND_SHARE: "Ground in use as a share of all beds through the whole year.",
     Code.HARVEST: (
         "Of each crop: its usual yield per m² (from the sources of the crop) × the bed's area × its relative "
-        f"yield beside its neighbours. Crops whose yield no source gives are left out and named. {_RANGE}"
+        "yield beside its neighbours × the light that walls and trees leave. Crops whose yield no source "
+        f"gives are left out and named, and so is what stands in no bed. {_RANGE}"
     ),
     Code.HARVEST_PIECES: (
         "Plants that are cut or lifted once are counted too, in years that bring them to harvest; crops "

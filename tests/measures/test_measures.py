@@ -11,6 +11,7 @@ from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.fit import check
 from gardencanvas.fit.beside import vault
 from gardencanvas.fit.standing import Standing
+from gardencanvas.garden.ground import Fixture
 from gardencanvas.garden.pattern import Rows
 from gardencanvas.measures.bedful import bedfuls
 from gardencanvas.measures.codes import Code, Through
@@ -173,6 +174,20 @@ def test_grown_apart_the_same_ground_is_full_and_its_ratio_is_one():
     apart = {k: part.of_apart(Code.HARVEST).value for k, part in result.crops.items()}
     shares = [apart[k] / result.crops[k].of(Code.ALONE).value for k in ("cabbage", "lettuce")]
     assert sum(shares) == pytest.approx(1.0)
+
+
+def test_a_wall_takes_of_the_harvest_what_it_takes_of_the_light_and_leaves_ratios():
+    planting = filled("a", "cabbage")
+    open_ = garden_of(layout("l1", [ground_of(planting)], planting))
+    outline = ((-1.0, 2.3), (6.0, 2.3), (6.0, 2.6), (-1.0, 2.6))
+    wall = Fixture(id="w", name="wall", kind="wall", outline=outline, height_m=2.5)
+    shaded = open_.model_copy(update={"fixtures": (wall,)})
+    light = check(shaded).plantings["a"].light
+    assert light < 0.95
+    one, two = measured(open_, "l1"), measured(shaded, "l1")
+    share = two.whole.of(Code.HARVEST).value / one.whole.of(Code.HARVEST).value
+    assert share == pytest.approx(light, abs=0.03)
+    assert two.whole.of(Code.LER) == one.whole.of(Code.LER)
 
 
 def test_draws_are_the_same_each_time_and_hold_eight_of_ten():
