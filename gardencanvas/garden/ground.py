@@ -25,6 +25,8 @@ class Bed(Value):
 
     @model_validator(mode="after")
     def _holes_inside(self) -> Self:
+        if not self.holes:  # asked again with each edit of the layout
+            return self
         outline = Polygon(self.outline)
         for hole in self.holes:
             if not outline.contains(Polygon(hole)):

@@ -9,7 +9,7 @@ from gardencanvas.planner.effort import LARGEST, effort
 from gardencanvas.planner.ladder import Ladder
 from gardencanvas.planner.trials import Trials
 
-LIGHT, FULL = 40, 5  # trials beyond those of the single changes
+LIGHT, FULL = 14, 2  # trials beyond those of the single changes
 HALVINGS = 3
 
 Found = Generator[None, None, Remedy | None]

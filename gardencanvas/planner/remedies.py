@@ -34,8 +34,8 @@ __all__ = ["Search", "apply", "remedies", "search"]
 MOST = 4  # remedies for one finding: more are no help in choosing
 ALIKE = 2  # of one code
 # What the search may cost, so that it ends soon in a garden where nothing helps (measured, see the bench).
-LIGHT_TRIALS = 90
-FULL_TRIALS = 16
+LIGHT_TRIALS = 72
+FULL_TRIALS = 10
 
 Search = Generator[None, None, tuple[Remedy, ...]]
 

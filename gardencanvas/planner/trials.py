@@ -9,6 +9,9 @@ from gardencanvas.planner.effort import LARGEST, effort
 from gardencanvas.planner.outcome import mends, with_cost
 
 
+USUAL = 2  # plantings of most findings
+
+
 class Trials:
     """Counts what it costs: a trial among few plantings is quick, one in the whole garden is not."""
 
@@ -18,13 +21,14 @@ class Trials:
         self._few = case.alone()
         self._own = Checker(case.catalogue)
         self._before = self._own.update(self._few, case.layout.id)
-        self.light = 0
+        self._weight = max(1.0, len(case.named) / USUAL)  # a trial costs as much as there are plantings
+        self.light = 0.0
         self.full = 0
 
     def promises(self, remedy: Remedy) -> bool:
         """Whether the finding would be gone if there were only its own plantings."""
         layout_id = self._case.layout.id
-        self.light += 1
+        self.light += self._weight
         try:
             trial = apply(self._few, layout_id, remedy)
         except Refusal:

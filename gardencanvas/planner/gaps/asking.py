@@ -37,7 +37,7 @@ Search = Generator[Progress, None, Answer]
 
 MOST = 7  # proposals of one answer
 MOST_TRIALS = 20  # of the whole engine
-MISSES = 3
+_LAST_ROWS, _LAST_PLACES = 3, 6  # tried where nothing else fits
 POINT_REACH_M = 1.5  # a click asks about the open ground so far round it …
 STOOD_M = 0.5  # … or, on ground that is covered, about so much
 _SPROUTS_KEPT = 24
@@ -298,8 +298,29 @@ def _search(
                 clashes.append((way.crop_id, way.variety, one))
                 done.add((key, room))
             yield Progress(min(trials.made, MOST_TRIALS), MOST_TRIALS, tuple(found))
+    if not found and every:
+        ranking = Ranking(question.weights, ground_m2, best_of(every, ground_m2))
+        found += yield from _last(survey, trials, every[-len(grounds) :], ranking)
     found.sort(key=lambda p: -p.score)
     return _Found(tuple(found), tuple(clashes), tuple(every), sprouts.count * len(regions))
+
+
+def _last(
+    survey: Survey, trials: Trials, every: Sequence[Offers], ranking: Ranking
+) -> Generator[Progress, None, list[Proposal]]:
+    """Single plants where there is most clearance, though not enough by any rule: the engine decides.
+
+    Neighbours that fare badly as it is may take no harm from one plant more.
+    """
+    rows = [(float(o.short_m[r]), n, r) for n, o in enumerate(every) for r in np.flatnonzero(o.lit).tolist()]
+    for _, number, row in sorted(rows)[:_LAST_ROWS]:
+        offer = every[number]
+        for at in offer.ground.region.roomiest(offer.apart[row], _LAST_PLACES):
+            one = proposed(survey, trials, offer, row, ranking, _before(survey, offer.ground), at)
+            if isinstance(one, Proposal):
+                return [one]
+            yield Progress(MOST_TRIALS, MOST_TRIALS)
+    return []
 
 
 def _offered(survey: Survey, grounds: Sequence[Ground], sprouts: Sprouts, room: Room) -> list[Offers]:

@@ -14,6 +14,7 @@ Floats = NDArray[np.float64]
 Singles = NDArray[np.float32]
 Bools = NDArray[np.bool_]
 
+_APART_M = 0.1
 KEEP_M = 1e-6  # plants may stand exactly at the least distance
 
 
@@ -58,6 +59,19 @@ class Region:
         found = self.edge_m - np.float32(margin_m)
         for row in np.flatnonzero(apart_m > 0.0):
             np.minimum(found, self.away_m[row] - np.float32(apart_m[row]), out=found)
+        return found
+
+    def roomiest(self, apart_m: Floats, most: int) -> list[tuple[float, float]]:
+        """The places on the plan with most clearance, a hand's breadth apart, wherever the edge is."""
+        clear = self.clearance(apart_m, 0.0)
+        plan = self.surveyed.field.plan[self.points]
+        found: list[tuple[float, float]] = []
+        for n in np.argsort(-clear, kind="stable"):
+            x, y = float(plan[n, 0]), float(plan[n, 1])
+            if all(np.hypot(x - a, y - b) >= _APART_M for a, b in found):
+                found.append((round(x, 4), round(y, 4)))
+            if len(found) == most:
+                break
         return found
 
     def exact(self, spots: Floats, apart_m: Floats, margin_m: float) -> Floats:

@@ -11,7 +11,9 @@ from gardencanvas.fit.codes import Code
 from gardencanvas.fit.needs import light_good
 from gardencanvas.fit.report import Finding, PlantingFit, Verdict
 from gardencanvas.fit.stands import grid
+from gardencanvas.garden.pattern import Pattern, Spots
 from gardencanvas.garden.planting import Planting, Start
+from gardencanvas.garden.value import Point
 from gardencanvas.planner.gaps.answers import Part, Proposal, Weights
 from gardencanvas.planner.gaps.laying import Spacing, lay
 from gardencanvas.planner.gaps.offers import Offers, combined, parts_of, per_plant, picked_share
@@ -30,10 +32,19 @@ class Ranking:
 
 
 def proposed(
-    survey: Survey, trials: Trials, offer: Offers, row: int, ranking: Ranking, before: Mapping[str, int]
+    survey: Survey,
+    trials: Trials,
+    offer: Offers,
+    row: int,
+    ranking: Ranking,
+    before: Mapping[str, int],
+    at: Point | None = None,
 ) -> Proposal | Finding | None:
-    """The proposal of one offer; the finding that forbids it; None where there is no room after all."""
-    planting = laid_out(trials, offer, row)
+    """The proposal of one offer; the finding that forbids it; None where there is no room after all.
+
+    ``at`` asks for a single plant at that place of the plan, whatever clearance it has.
+    """
+    planting = laid_out(trials, offer, row) if at is None else _single(trials, offer, row, at)
     if planting is None:
         return None
     tried = trials.attempt(planting)
@@ -49,13 +60,22 @@ def laid_out(trials: Trials, offer: Offers, row: int) -> Planting | None:
     laid = lay(region, spacing, offer.apart[row], float(offer.margin_m[row]))
     if laid is None:
         return None
-    way = sprouts.ways[row]
+    return _planting(trials, offer, row, laid.pattern)
+
+
+def _single(trials: Trials, offer: Offers, row: int, at: Point) -> Planting:
+    spacing = round(float(offer.sprouts.station_m2[row]) ** 0.5, 4)
+    return _planting(trials, offer, row, Spots(points=(at,), spacing_m=spacing))
+
+
+def _planting(trials: Trials, offer: Offers, row: int, pattern: Pattern) -> Planting:
+    way = offer.sprouts.ways[row]
     return Planting(
         id=trials.id_for(way.crop_id),
         crop=way.crop_id,
         varieties=(way.variety,) if way.variety else (),
-        pattern=laid.pattern,
-        start=Start(kind=way.kind, on=sprouts.starts[row]),
+        pattern=pattern,
+        start=Start(kind=way.kind, on=offer.sprouts.starts[row]),
     )
 
 
