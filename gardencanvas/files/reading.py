@@ -8,11 +8,12 @@ from typing import Any
 from pydantic import ValidationError
 
 from gardencanvas.crops.catalogue import UnknownCrop, catalogue
+from gardencanvas.files.bounds import MAX_DRIFT_PLANTS, MAX_PARTS, drift_plants, too_many_parts
 from gardencanvas.files.errors import FileRefused, NewerFormat
 from gardencanvas.files.migrations import migrated
 from gardencanvas.files.stamps import Stamp
 from gardencanvas.files.stamps import stamp as stamp_of
-from gardencanvas.garden.errors import refusal
+from gardencanvas.garden.errors import refusal, shortened
 from gardencanvas.garden.garden import FORMAT, Garden
 
 # 200,000 stations as single spots come to about 10 MB; anything far larger is not a garden.
@@ -67,6 +68,8 @@ def garden_from_bytes(data: bytes, name: str) -> Garden:
     FileRefused
         If they hold none.
     """
+    if too_many_parts(data):
+        raise FileRefused(f"{name} holds more than {MAX_PARTS:,} parts, which no garden does.")
     document = _parsed(data, name)
     number = document.get("format")
     if not isinstance(number, int) or isinstance(number, bool) or number < 1:
@@ -76,6 +79,8 @@ def garden_from_bytes(data: bytes, name: str) -> Garden:
             f"{name} was written by a newer Garden Canvas (format {number}; this one reads up to {FORMAT}). "
             "Update the program to open it."
         )
+    if drift_plants(document) > MAX_DRIFT_PLANTS:
+        raise FileRefused(f"{name} asks for more than {MAX_DRIFT_PLANTS:,} plants in drifts.")
     try:
         garden = Garden.model_validate_json(json.dumps(migrated(document, number)), strict=True)
     except ValidationError as error:
@@ -133,4 +138,5 @@ def _know_crops(garden: Garden, name: str) -> None:
         try:
             known.resolve(crop, variety)
         except UnknownCrop as error:
-            raise FileRefused(f"{name} names a crop or variety that is not known here: {error}.") from error
+            unknown = shortened(str(error), 140)
+            raise FileRefused(f"{name} names a crop or variety that is not known here: {unknown}.") from error

@@ -13,13 +13,15 @@ def _place(location: tuple[int | str, ...]) -> str:
         if isinstance(step, int):
             parts.append(f"[{step + 1}]")
         else:
-            parts.append(("." if parts else "") + step)
+            parts.append(("." if parts else "") + shortened(step))
     return "".join(parts) or "the whole"
 
 
-def _shorten(value: object) -> str:
+def shortened(value: object, most: int = 60) -> str:
+    """A value from a file as it can stand in a sentence: on one line, and not too long."""
     text = value if isinstance(value, str) else repr(value)
-    return text if len(text) <= 60 else text[:57] + "…"
+    text = "".join(c if c.isprintable() else "�" for c in text[: most + 1])
+    return text if len(text) <= most else text[: most - 3] + "…"
 
 
 def _allowed(kind: str, message: str, context: dict[str, object]) -> str:
@@ -33,6 +35,7 @@ def _allowed(kind: str, message: str, context: dict[str, object]) -> str:
         "string_too_long": "at most {max_length} characters",
         "string_too_short": "at least {min_length} character(s)",
         "finite_number": "a finite number",
+        "union_tag_invalid": "one of {expected_tags}",
     }
     if kind in limits:
         return "allowed is " + limits[kind].format(**context)
@@ -40,7 +43,7 @@ def _allowed(kind: str, message: str, context: dict[str, object]) -> str:
         return "this field is not known"
     if kind == "missing":
         return "this field is missing"
-    return message.removeprefix("Value error, ")
+    return shortened(message.removeprefix("Value error, ").rstrip("."), 240)
 
 
 def refusal(error: ValidationError) -> Refusal:
@@ -54,4 +57,4 @@ def refusal(error: ValidationError) -> Refusal:
         first["input"], "isoformat"
     ):
         return Refusal(f"{where}: {what}.")
-    return Refusal(f"{where} is {_shorten(first['input'])}: {what}.")
+    return Refusal(f"{where} is {shortened(first['input'])}: {what}.")
