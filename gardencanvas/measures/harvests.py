@@ -93,9 +93,10 @@ def _crop_harvest(places: Sequence[tuple[BedYield, int]], windows: Windows) -> C
     # m² of full stand that give the same harvest in the same light
     ground = np.array([b.bedful.area_m2 * b.relative[k] for b, k in places])
     drawn = np.stack([b.bedful.area_m2 * b.relative_draws[:, k] for b, k in places], axis=1)
+    ripe = np.stack([b.ripe_draws[:, k] for b, k in places], axis=1)
     sky = np.array([b.sky[k] for b, k in places])
     apart = sum(float(b.bedful.area_m2 * b.apart[k] * b.sky[k]) for b, k in places)
-    alone = sum({id(b): b.bedful.area_m2 * float(b.sky[k]) for b, k in places}.values())
+    alone, alone_drawn = _alone(places)
     quantity = sole_yield(crop)
     mid = 1.0 if quantity is None else quantity.mid
     each = np.ones(COUNT) if quantity is None else sole_draws(crop, quantity)
@@ -107,16 +108,30 @@ def _crop_harvest(places: Sequence[tuple[BedYield, int]], windows: Windows) -> C
     return CropHarvest(
         crop=crop,
         kg=float(ground @ sky) * mid if known else None,
-        kg_draws=drawn @ sky * each,
+        kg_draws=(drawn * ripe) @ sky * each,
         alone_kg=alone * mid if known else None,
-        alone_draws=alone * each,
+        alone_draws=alone_drawn * each,
         apart_kg=apart * mid if known else None,
         relative=float(ground.sum()) / area,
         relative_draws=drawn.sum(axis=1) / area,
         weekly=mid * (ground * sky) @ weekly,
-        weekly_draws=each[some, None] * np.einsum("dp,dpw->dw", drawn[some] * sky, weekly_drawn),
+        weekly_draws=each[some, None] * np.einsum("dp,dpw->dw", drawn[some] * ripe[some] * sky, weekly_drawn),
         pieces=_pieces(places, crop),
     )
+
+
+def _alone(places: Sequence[tuple[BedYield, int]]) -> tuple[float, Floats]:
+    """m² of full stand that give what the crop would alone on all of these beds; draws of shape (COUNT,).
+
+    It gets ripe alone where any of its stands does.
+    """
+    usual, drawn = 0.0, np.zeros(COUNT)
+    for bed in {id(b): b for b, _ in places}.values():
+        mine = [k for b, k in places if b is bed]
+        full = bed.bedful.area_m2 * float(bed.sky[mine].mean())
+        usual += full * bool(bed.ripe[mine].any())
+        drawn += full * bed.ripe_draws[:, mine].any(axis=1)
+    return usual, drawn
 
 
 def _pieces(places: Sequence[tuple[BedYield, int]], crop: Crop) -> tuple[float, float, float] | None:

@@ -144,7 +144,19 @@ def test_what_frost_kills_brings_nothing():
     late = filled("a", "sweetcorn", on=date(2027, 9, 1))
     result = measured(garden_of(layout("l1", [ground_of(late)], late)), "l1")
     assert result.whole.of(Code.HARVEST).value == 0.0
-    assert result.crops["sweetcorn"].of(Code.ALONE).value > 0.0
+    assert result.crops["sweetcorn"].of(Code.ALONE).value == 0.0  # nor alone, in the same weeks
+
+
+def test_a_crop_that_fails_in_some_years_keeps_its_ratio_and_may_bring_nothing():
+    doubtful = filled("a", "sweetcorn")
+    result = measured(garden_of(layout("l1", [ground_of(doubtful)], doubtful)), "l1")
+    ler, harvest = result.whole.of(Code.LER), result.whole.of(Code.HARVEST)
+    assert (ler.low, ler.value, ler.high) == pytest.approx((1.0, 1.0, 1.0))
+    assert harvest.low < harvest.value < harvest.high
+    drawn = result.whole.draws[Code.HARVEST]
+    (stand,) = _bedful(garden_of(layout("l1", [ground_of(doubtful)], doubtful))).stands
+    assert 0.5 < stand.outlook.odds.ripens < 1.0
+    assert np.mean(drawn > 0.0) == pytest.approx(stand.outlook.odds.ripens, abs=0.06)
 
 
 def test_verdicts_are_those_of_the_check():
