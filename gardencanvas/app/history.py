@@ -8,6 +8,8 @@ from PySide6.QtCore import QObject, Signal
 
 from gardencanvas.garden.garden import Garden
 
+MOST_STEPS = 1000  # that can be taken back: a long day's work, in bounded memory
+
 
 class History(QObject):
     """The gardens of a session in the order of editing; ``garden`` is the present one."""
@@ -60,7 +62,12 @@ class History(QObject):
         del self._texts[self._at :]
         self._gardens.append(garden)
         self._texts.append(text)
-        self._go(self._at + 1, saved=saved)
+        at = self._at + 1
+        if len(self._texts) > MOST_STEPS:
+            del self._gardens[0], self._texts[0]
+            self._at, at = self._at - 1, at - 1
+            self._saved = saved = saved - 1 if saved else None
+        self._go(at, saved=saved)
 
     def undo(self) -> None:
         """One step back, if there is one."""
@@ -74,8 +81,18 @@ class History(QObject):
 
     def _go(self, at: int, *, saved: int | None) -> None:
         clean, before = self.is_clean(), self._at
+        old = self.garden
         self._at, self._saved = at, saved
         if at != before:
             self.moved.emit()
+            _lighten(old, self.garden)
         if self.is_clean() != clean:
             self.clean_changed.emit(self.is_clean())
+
+
+def _lighten(old: Garden, new: Garden) -> None:
+    """Drop what the old garden had looked up of its layouts: it can be looked up again."""
+    present = {id(layout) for layout in new.layouts}
+    for layout in old.layouts:
+        if id(layout) not in present:
+            layout.__dict__.pop("by_id", None)
