@@ -9,25 +9,34 @@ from gardencanvas.garden.planting import Planting
 
 
 class Slices:
-    """Makes the bytes of one garden after another, keeping those of the plantings they share."""
+    """Makes the bytes of one garden after another, keeping those of the plantings they share.
+
+    Texts are found by the identity of their planting, which is held so that no other one can take it. Both
+    lie in plain dictionaries: 20,000 pairs would call the garbage collector, which stalls every thread.
+    """
 
     def __init__(self) -> None:
-        self._made: dict[int, tuple[Planting, str]] = {}  # by identity; the value keeps it from being reused
+        self._texts: dict[int, str] = {}
+        self._held: dict[int, Planting] = {}
 
     def bytes_of(self, garden: Garden) -> bytes:
         """The garden in the file format, without indents."""
-        kept: dict[int, tuple[Planting, str]] = {}
-        layouts = [self._layout(layout, kept) for layout in garden.layouts]
-        self._made = kept
+        texts: dict[int, str] = {}
+        held: dict[int, Planting] = {}
+        layouts = []
+        for layout in garden.layouts:
+            for planting in layout.plantings:
+                key = id(planting)
+                held[key] = planting
+                texts[key] = self._texts.get(key) or planting.model_dump_json()
+            layouts.append(_layout(layout, texts))
+        self._texts, self._held = texts, held
         return _with(garden.model_dump_json(exclude={"layouts"}), "layouts", layouts).encode()
 
-    def _layout(self, layout: Layout, kept: dict[int, tuple[Planting, str]]) -> str:
-        parts = []
-        for planting in layout.plantings:
-            known = self._made.get(id(planting)) or (planting, planting.model_dump_json())
-            kept[id(planting)] = known
-            parts.append(known[1])
-        return _with(layout.model_dump_json(exclude={"plantings"}), "plantings", parts)
+
+def _layout(layout: Layout, texts: dict[int, str]) -> str:
+    plantings = [texts[id(planting)] for planting in layout.plantings]
+    return _with(layout.model_dump_json(exclude={"plantings"}), "plantings", plantings)
 
 
 def _with(text: str, field: str, items: list[str]) -> str:
