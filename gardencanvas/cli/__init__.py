@@ -4,12 +4,12 @@ import argparse
 import sys
 from collections.abc import Callable, Sequence
 
-from gardencanvas.cli import check, checking_crops, comparing, demo, drawing, gap
+from gardencanvas.cli import check, checking_crops, comparing, demo, drawing, gap, jobs
 from gardencanvas.cli.arguments import UNREADABLE, Arguments
 from gardencanvas.files import CannotWrite, FileRefused
 
 # Each adds its command to the parser and sets ``command`` to what does it.
-MODULES = (check, comparing, drawing, demo, checking_crops, gap)
+MODULES = (check, comparing, drawing, jobs, demo, checking_crops, gap)
 
 
 def run(argv: Sequence[str]) -> int:

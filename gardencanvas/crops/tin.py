@@ -24,6 +24,7 @@ class SeedLot(Record):
     year: Annotated[int, Field(ge=1900, le=2200)]  # of harvest, or as printed on the packet
     tested: Annotated[float, Field(ge=0.0, le=1.0)] | None = None  # share that germinated in a test
     tested_on: date | None = None
+    price: Annotated[float, Field(ge=0.0, le=1e6)] | None = None  # of the lot, in the grower's money
     note: Text = ""
 
     @model_validator(mode="after")

@@ -33,6 +33,13 @@ class Accepted(Value):
         return self.code == code and set(self.plantings) == set(plantings)
 
 
+class Done(Value):
+    """A job that was done; ``job`` is its id, which does not change with its date."""
+
+    job: Annotated[str, Field(min_length=1, max_length=100)]
+    on: GardenDate
+
+
 class Layout(Value):
     """One arrangement of beds and plantings for one year."""
 
@@ -48,6 +55,7 @@ class Layout(Value):
     covers: Annotated[tuple[Cover, ...], Field(max_length=5000)] = ()
     plantings: Annotated[tuple[Planting, ...], Field(max_length=20_000)] = ()
     accepted: Annotated[tuple[Accepted, ...], Field(max_length=5000)] = ()
+    done: Annotated[tuple[Done, ...], Field(max_length=100_000)] = ()
 
     @model_validator(mode="after")
     def _sound(self) -> Self:

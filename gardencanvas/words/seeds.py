@@ -1,0 +1,77 @@
+"""The seed order in words and as a table."""
+
+from collections.abc import Iterable, Sequence
+
+from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.measures.csv_writing import Cell
+from gardencanvas.measures.seed_order import SeedLine
+from gardencanvas.words.plain import crop_name, day_year, percent
+
+HEADINGS = (
+    "Crop", "Plants", "Clumps", "Bought as plants or sets", "Germination", "Sow (seeds)", "Sow (g)",
+    "In the tin (seeds)", "Order (seeds)", "Order (g)", "Cost", "First needed",
+)  # fmt: skip
+SOW_WHY = (
+    "As many seeds as give the plants wanted 95 times in 100: the binomial distribution, with the share that "
+    "germinates (the lot's own test of the last year, else the usual one) times the share of those that come "
+    "up: 0.95 under glass, 0.7 in the open (common practice)."
+)
+
+
+def seeds_table(lines: Iterable[SeedLine], known: Catalogue) -> list[Sequence[Cell]]:
+    """The order as rows of numbers under headings; what is not known is empty."""
+    return [HEADINGS, *(_row(line, known) for line in lines)]
+
+
+def _row(line: SeedLine, known: Catalogue) -> Sequence[Cell]:
+    return (
+        crop_name(known, line.crop, line.variety),
+        line.plants,
+        line.clumps,
+        line.bought or None,
+        line.germination,
+        line.sow,
+        _rounded(line.sow_g),
+        round(line.in_tin) if line.in_tin is not None else None,
+        line.order,
+        _rounded(line.order_g),
+        round(line.cost, 2) if line.cost is not None else None,
+        line.first.isoformat(),
+    )
+
+
+def shown_row(line: SeedLine, known: Catalogue) -> tuple[str, ...]:
+    """The same row as one reads it: ``not known`` where a number is missing, a dash where none is wanted."""
+    from_seed = line.order is not None or line.sow is not None or line.bought < line.plants
+    tested = " (tested)" if line.tested else ""
+    return (
+        crop_name(known, line.crop, line.variety),
+        f"{line.plants:,}",
+        f"{line.clumps:,}" if line.clumps else "–",
+        f"{line.bought:,}" if line.bought else "–",
+        f"{percent(line.germination)}{tested}" if line.germination is not None else "not known",
+        _number(line.sow, from_seed),
+        _grams(line.sow_g, from_seed),
+        _number(None if line.in_tin is None else round(line.in_tin), from_seed),
+        _number(line.order, from_seed),
+        _grams(line.order_g, from_seed),
+        f"{line.cost:,.2f}" if line.cost is not None else ("not known" if from_seed else "–"),
+        day_year(line.first),
+    )
+
+
+def _number(number: int | None, wanted: bool) -> str:
+    if not wanted:
+        return "–"
+    return "not known" if number is None else f"{number:,}"
+
+
+def _grams(grams: float | None, wanted: bool) -> str:
+    if not wanted:
+        return "–"
+    return "not known" if grams is None else f"{_rounded(grams):g} g"
+
+
+def _rounded(grams: float | None) -> float | None:
+    """Grams to two figures, as one weighs them."""
+    return None if grams is None else float(f"{grams:.2g}") if grams < 10 else float(round(grams))
