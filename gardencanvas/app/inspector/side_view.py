@@ -8,6 +8,7 @@ from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QPainter, QPainterPath, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from gardencanvas.app.labels import as_plain
 from gardencanvas.canvas.palette import Palette, palette
 from gardencanvas.words.plain import Measure, Units
 
@@ -48,7 +49,7 @@ class SideView(QWidget):
             for p in self._plants
         )
         self.setAccessibleName(told)
-        self.setToolTip(f"{on.isoformat()}: {told}")
+        self.setToolTip(as_plain(f"{on.isoformat()}: {told}"))
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:

@@ -6,6 +6,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QKeySequence
 
 from gardencanvas.app import filing, settings
+from gardencanvas.app.labels import as_plain
 from gardencanvas.app.menus.bar import Menus
 from gardencanvas.app.session import Session
 from gardencanvas.words.plain import Measure
@@ -59,7 +60,7 @@ class FileMenu(QObject):
         for path in settings.recent_files():
             action = self._recent.addAction(path.name.replace("&", "&&"))
             action.setData(str(path))
-            action.setToolTip(str(path))
+            action.setToolTip(as_plain(str(path)))
             action.triggered.connect(self._open_recent)
         if self._recent.isEmpty():
             self._recent.addAction(self.tr("none yet")).setEnabled(False)
