@@ -54,6 +54,10 @@ class Sheet:
         """A closed outline."""
         self.painter.drawPolygon(QPolygonF([self.at(x, y) for x, y in points]))
 
+    def square(self, x: float, y: float, side: float) -> None:
+        """A square from its upper left corner."""
+        self.ring([(x, y), (x + side, y), (x + side, y + side), (x, y + side)])
+
     def circle(self, x: float, y: float, radius: float) -> None:
         """A circle."""
         self.painter.drawEllipse(self.at(x, y), radius * self.per_mm, radius * self.per_mm)
@@ -69,6 +73,13 @@ class Sheet:
     def width_of(self, text: str, points: float, *, bold: bool = False) -> float:
         """Width of a text in millimetres."""
         return QFontMetricsF(self.font(points, bold=bold)).horizontalAdvance(text) / self.per_mm
+
+    def lines_of(self, text: str, width: float, points: float, *, bold: bool = False) -> int:
+        """How many lines a text takes when it is wrapped to a width in millimetres; at least one."""
+        metrics = QFontMetricsF(self.font(points, bold=bold))
+        room = QRectF(0, 0, max(width, 1.0) * self.per_mm, 1e7)
+        high = metrics.boundingRect(room, int(Qt.TextFlag.TextWordWrap), text).height()
+        return max(1, round(high / metrics.lineSpacing()))
 
     def text(
         self,
@@ -91,7 +102,8 @@ class Sheet:
             "middle": Qt.AlignmentFlag.AlignHCenter,
         }[align] | Qt.AlignmentFlag.AlignVCenter
         if lines:
-            top = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
+            side = Qt.AlignmentFlag.AlignRight if align == "right" else Qt.AlignmentFlag.AlignLeft
+            top = side | Qt.AlignmentFlag.AlignTop
             self.painter.drawText(area, int(top) | int(Qt.TextFlag.TextWordWrap), text)
             return
         shown = QFontMetricsF(font).elidedText(text, Qt.TextElideMode.ElideRight, area.width())

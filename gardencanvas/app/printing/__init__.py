@@ -1,0 +1,1 @@
+"""Paper on the screen: pages shown as they will be, saved as PDF or printed."""
