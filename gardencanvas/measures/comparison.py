@@ -1,18 +1,21 @@
 """Two layouts side by side: the table, the crops and the weeks of both."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from math import isclose
 
 import numpy as np
 
+from gardencanvas.crops.tin import SeedLot
 from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Garden
 from gardencanvas.measures.codes import KINDS, OF_A_CROP, OF_A_LAYOUT, Code, Through
 from gardencanvas.measures.estimates import UNKNOWN, Better, Estimate, Measure, Series
 from gardencanvas.measures.measured import Caution, Measured, Part
-from gardencanvas.measures.measuring import Measuring
-from gardencanvas.measures.same_days import over_same_days
+from gardencanvas.measures.minutes import MINUTES, Minutes
+from gardencanvas.measures.reckoned.measuring import Measuring
+from gardencanvas.measures.yields.draws import outer
+from gardencanvas.measures.yields.same_days import over_same_days
 
 __all__ = [
     "UNKNOWN", "Better", "Caution", "Code", "Comparison", "Estimate", "Measure", "Measured", "Part", "Series",
@@ -50,7 +53,8 @@ def compare(
     b: str,
     *,
     reports: Mapping[str, FitReport] | None = None,
-    work: Mapping[str, Mapping[Code, Estimate]] | None = None,
+    minutes: Mapping[str, Minutes] = MINUTES,
+    lots: Sequence[SeedLot] = (),
 ) -> Comparison:
     """Compare two layouts of a garden.
 
@@ -60,22 +64,30 @@ def compare(
         Ids or names of the layouts; they may be the same.
     reports
         What the check says of them, by the layout's id; made where it is not given.
-    work
-        Hours and cost of seed of each, by the layout's id.
+    minutes
+        What each kind of job takes, for the hours of work.
+    lots
+        The grower's seed with its prices, for the cost of seed.
 
     Raises
     ------
     KeyError, UnknownCrop
         As ``Measuring.measured``.
     """
-    made, done = reports or {}, work or {}
+    made = reports or {}
     ids = [garden.layout(name).id for name in (a, b)]
-    return compared(*(_measuring.measured(garden, i, made.get(i), done.get(i)) for i in ids))
+    return compared(*(_measuring.measured(garden, i, made.get(i), minutes, lots) for i in ids))
 
 
-def measured(garden: Garden, layout_id: str, report: FitReport | None = None) -> Measured:
+def measured(
+    garden: Garden,
+    layout_id: str,
+    report: FitReport | None = None,
+    minutes: Mapping[str, Minutes] = MINUTES,
+    lots: Sequence[SeedLot] = (),
+) -> Measured:
     """One layout in numbers; what it is made of being the same, the same object. Raises as ``compare``."""
-    return _measuring.measured(garden, layout_id, report)
+    return _measuring.measured(garden, layout_id, report, minutes, lots)
 
 
 _measuring = Measuring()
@@ -121,7 +133,7 @@ def _difference(code: Code, a: Part, b: Part) -> tuple[Estimate, bool | None]:
     if code not in a.draws and code not in b.draws:
         return Estimate(change), change != 0.0
     draws = np.asarray(b.draws.get(code, two) - a.draws.get(code, one))
-    low, high = (float(q) for q in np.quantile(draws, (0.1, 0.9)))
+    low, high = (float(q) for q in outer(draws))
     other = float(np.mean(draws <= 0.0 if change > 0.0 else draws >= 0.0))
     exceeds = change != 0.0 and other <= NINE_OF_TEN
     return Estimate(change, min(low, change), max(high, change)), exceeds

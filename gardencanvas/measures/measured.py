@@ -8,9 +8,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Hazard
-from gardencanvas.measures.bed_ratios import AreaTime
 from gardencanvas.measures.codes import Code
 from gardencanvas.measures.estimates import UNKNOWN, Estimate, Series
+from gardencanvas.measures.jobs import Job
+from gardencanvas.measures.minutes import Minutes, pace
+from gardencanvas.measures.reckoned.work import hours_of
+from gardencanvas.measures.yields.bed_ratios import AreaTime
 
 Floats = NDArray[np.float64]
 Values = Mapping[Code, Estimate]
@@ -35,6 +38,11 @@ class Part:
     def of_apart(self, code: Code) -> Estimate:
         """One measure of its crops grown apart."""
         return self.apart.get(code, UNKNOWN)
+
+    def with_hours(self, hours: Estimate) -> "Part":
+        """The same with hours of work."""
+        draws = {} if hours.value is None else {Code.HOURS: hours.value * pace()}
+        return replace(self, values={**self.values, Code.HOURS: hours}, draws={**self.draws, **draws})
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,10 +71,15 @@ class Measured:
     hazards: tuple[Caution, ...]
     unknown_yields: tuple[str, ...]
     outside: tuple[str, ...] = ()
+    jobs: tuple[Job, ...] = ()
     times: Mapping[str, AreaTime] = field(default_factory=dict)  # of each bed
 
-    def with_work(self, work: Values) -> "Measured":
-        """The same with measures that are counted elsewhere: cost of seed, hours of work."""
-        if not work:
-            return self
-        return replace(self, whole=replace(self.whole, values={**self.whole.values, **work}))
+    def with_work(self, minutes: Mapping[str, Minutes], cost: Estimate) -> "Measured":
+        """The same with hours of work by a table of minutes, and with the cost of its seed."""
+        of_bed: dict[str | None, list[Job]] = {}
+        for job in self.jobs:
+            of_bed.setdefault(job.bed, []).append(job)
+        beds = {k: p.with_hours(hours_of(of_bed.get(k, ()), minutes)) for k, p in self.beds.items()}
+        whole = self.whole.with_hours(hours_of(self.jobs, minutes))
+        whole = replace(whole, values={**whole.values, Code.SEED_COST: cost})
+        return replace(self, whole=whole, beds=beds)

@@ -7,8 +7,13 @@ differ by half and double, which is the range that is shown. A grower may state 
 from collections.abc import Iterable, Mapping
 from typing import NamedTuple
 
-from gardencanvas.measures.draws import estimate, factor
+import numpy as np
+from numpy.typing import NDArray
+
 from gardencanvas.measures.estimates import UNKNOWN, Estimate
+from gardencanvas.measures.yields.draws import estimate, factor
+
+Floats = NDArray[np.float64]
 
 GARDENERS = (0.5, 2.0)  # times the stated minutes (common practice)
 
@@ -36,11 +41,13 @@ MINUTES: Mapping[str, Minutes] = {
     "set": Minutes(5.0, 0.25),
     "support": Minutes(15.0),
     "cover": Minutes(10.0),
+    "uncover": Minutes(5.0),
     "net": Minutes(10.0),
     "thin": Minutes(5.0, 0.05),
     "weed": Minutes(10.0, 0.02),
     "water": Minutes(5.0),
-    "pick": Minutes(5.0, 0.1),
+    "pick": Minutes(5.0, 0.1),  # each week of its harvest
+    "last picking": Minutes(0.0),  # one of the pickings
     "lift": Minutes(5.0, 0.2),
     "clear": Minutes(10.0, 0.05),
 }
@@ -54,4 +61,9 @@ def hours(tasks: Iterable[Task], minutes: Mapping[str, Minutes] = MINUTES) -> Es
         if stated is None:
             return UNKNOWN
         total += stated.each + stated.plant * task.plants
-    return estimate(total / 60.0, total / 60.0 * factor(*GARDENERS, "pace of work"))
+    return estimate(total / 60.0, total / 60.0 * pace())
+
+
+def pace() -> Floats:
+    """Draws of how many of the stated minutes a gardener needs for each: the same for all work."""
+    return factor(*GARDENERS, "pace of work")

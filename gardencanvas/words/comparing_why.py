@@ -85,7 +85,10 @@ WHY: dict[str, str] = {
         "Ground-days under crops that fix their own nitrogen, as a share of all ground-days in use. What is "
         "left to neighbours in the same season is little."
     ),
-    Code.SEED_COST: "Seed to buy at the prices you gave; not known where a price is missing.",
+    Code.SEED_COST: (
+        "Seed to buy at the prices of the seed tin; not known where a price is missing. Sets, tubers and "
+        "plants are not counted."
+    ),
     Code.HOURS: (
         "Number of jobs × the minutes of each, which you can change; the minutes given are common practice, "
         "not measured."

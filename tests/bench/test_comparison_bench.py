@@ -11,7 +11,7 @@ from gardencanvas.fit import check
 from gardencanvas.garden.edits import rebuilt, shift
 from gardencanvas.garden.garden import Garden
 from gardencanvas.measures.comparison import Comparison, compared
-from gardencanvas.measures.measuring import Measuring
+from gardencanvas.measures.reckoned.measuring import Measuring
 from tests.bench.large import large_garden
 from tests.bench.test_fit_bench import dense_garden, quickest, told
 

@@ -12,7 +12,7 @@ from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.site import Climate
 from gardencanvas.measures.codes import KINDS, Code
 from gardencanvas.measures.comparison import compare, measured
-from gardencanvas.measures.measuring import Measuring
+from gardencanvas.measures.reckoned.measuring import Measuring
 from tests import strategies
 from tests.garden.makers import MEANS, bed, garden
 from tests.measures.beds_for_tests import filled, garden_of, ground_of, layout

@@ -13,14 +13,23 @@ from gardencanvas.fit.beside import vault
 from gardencanvas.fit.standing import Standing
 from gardencanvas.garden.ground import Fixture
 from gardencanvas.garden.pattern import Rows
-from gardencanvas.measures.bedful import bedfuls
 from gardencanvas.measures.codes import Code, Through
 from gardencanvas.measures.comparison import measured
-from gardencanvas.measures.draws import COUNT, between_years, estimate, factor, normal, weather, within
-from gardencanvas.measures.mingling import local_density
-from gardencanvas.measures.relative import shared
-from gardencanvas.measures.spots import places
-from gardencanvas.measures.yields import sole_yield
+from gardencanvas.measures.reckoned.spots import places
+from gardencanvas.measures.yields.bed_yields import sole_yield
+from gardencanvas.measures.yields.bedful import bedfuls
+from gardencanvas.measures.yields.draws import (
+    COUNT,
+    between_years,
+    estimate,
+    factor,
+    normal,
+    outer,
+    weather,
+    within,
+)
+from gardencanvas.measures.yields.mingling import local_density
+from gardencanvas.measures.yields.relative import shared
 from tests.garden.makers import bed
 from tests.measures.beds_for_tests import filled, garden_of, ground_of, layout
 
@@ -216,6 +225,14 @@ def test_draws_are_the_same_each_time_and_hold_eight_of_ten():
     assert (np.diff(years[np.argsort(weather())]) >= 0.0).all()
     told = estimate(3.0, np.full(COUNT, 2.0))
     assert (told.low, told.value, told.high) == (2.0, 3.0, 3.0)
+
+
+@pytest.mark.parametrize("shape", [(200,), (50, 7), (11,), (1,)])
+def test_the_outer_draws_are_numpys_quantiles(shape):
+    drawn = np.random.default_rng(3).normal(size=shape)
+    low, high = np.quantile(drawn, (0.1, 0.9), axis=0)
+    assert outer(drawn)[0] == pytest.approx(low)
+    assert outer(drawn)[1] == pytest.approx(high)
 
 
 def test_a_crop_weighed_by_the_plant_has_its_yield_over_its_ground():

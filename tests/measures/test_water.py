@@ -5,7 +5,7 @@ import pytest
 
 from gardencanvas.measures.codes import Code, Through
 from gardencanvas.measures.comparison import compare, measured
-from gardencanvas.measures.water import coefficient, effective_rain, mixed_coefficient
+from gardencanvas.measures.reckoned.water import coefficient, effective_rain, mixed_coefficient
 from gardencanvas.season.radiation import MID_MONTH, extraterrestrial, hargreaves
 from tests.measures.beds_for_tests import DAILY, filled, garden_of, ground_of, layout
 from tests.oracles.oracle_rows import expected

@@ -3,7 +3,7 @@
 import numpy as np
 import pytest
 
-from gardencanvas.measures.doubts import BAND, MOST, OF_THE_GARDEN
+from gardencanvas.measures.yields.doubts import BAND, MOST, OF_THE_GARDEN
 from tests.oracles import trials
 
 # What was reached when the table was first written; a change of the model must not fall behind it.

@@ -7,8 +7,8 @@ import pytest
 from scipy.stats import linregress
 
 from gardencanvas.fit.thresholds import HELD_BACK_HIGH, HELD_BACK_LOW
-from gardencanvas.measures.density import relative_yield
-from gardencanvas.measures.ratios import apart_in_time, ater, competitive_ratio, ler
+from gardencanvas.measures.yields.density import relative_yield
+from gardencanvas.measures.yields.ratios import apart_in_time, ater, competitive_ratio, ler
 from tests.oracles.oracle_rows import DATA, expected
 
 

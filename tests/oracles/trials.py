@@ -15,7 +15,7 @@ assumed of all, before any result was seen to depend on it:
   catalogue.
 
 Nothing of the model is fitted to these trials. Only the width of the range that the program shows
-(``measures.doubts``) comes from them: from the articles of even place in the list; those of odd place
+(``measures.yields.doubts``) comes from them: from the articles of even place in the list; those of odd place
 tell whether it holds.
 """
 
@@ -36,9 +36,9 @@ from gardencanvas.garden.garden import Layout
 from gardencanvas.garden.pattern import Rows
 from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.garden.site import Climate, Frost
-from gardencanvas.measures.bedful import bedfuls
-from gardencanvas.measures.doubts import BAND
-from gardencanvas.measures.relative import shared
+from gardencanvas.measures.yields.bedful import bedfuls
+from gardencanvas.measures.yields.doubts import BAND
+from gardencanvas.measures.yields.relative import shared
 from tests.garden.makers import MEANS, bed, site
 
 HERE = Path(__file__).parent

@@ -11,22 +11,21 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.fit.beside import vault
 from gardencanvas.fit.report import FitReport
 from gardencanvas.fit.stands import grid
-from gardencanvas.garden.garden import Layout
-from gardencanvas.garden.ground import Fixture
+from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.places import bed_ground
-from gardencanvas.garden.site import Site
-from gardencanvas.measures.cautions import cautions, verdicts
 from gardencanvas.measures.codes import Code
 from gardencanvas.measures.estimates import Estimate
-from gardencanvas.measures.fixture_light import fixture_light
-from gardencanvas.measures.ground import GroundUse, ground_use
-from gardencanvas.measures.harvests import CropHarvest, Windows, crop_harvests
+from gardencanvas.measures.jobs import Job, jobs
 from gardencanvas.measures.measured import Measured, Part
-from gardencanvas.measures.parts import Reckoned, area_times, crop_part, part_of
-from gardencanvas.measures.through import through_weeks
-from gardencanvas.measures.water import Sky, Water
-from gardencanvas.measures.years import Years
-from gardencanvas.measures.yields import BedYield, bed_yields
+from gardencanvas.measures.reckoned.cautions import cautions, verdicts
+from gardencanvas.measures.reckoned.ground import GroundUse, ground_use
+from gardencanvas.measures.reckoned.parts import Reckoned, area_times, crop_part, part_of
+from gardencanvas.measures.reckoned.through import through_weeks
+from gardencanvas.measures.reckoned.water import Sky, Water
+from gardencanvas.measures.yields.bed_yields import BedYield, bed_yields
+from gardencanvas.measures.yields.fixture_light import fixture_light
+from gardencanvas.measures.yields.harvests import CropHarvest, Windows, crop_harvests
+from gardencanvas.measures.yields.years import Years
 from gardencanvas.season.course import Weeks
 
 Floats = NDArray[np.float64]
@@ -39,8 +38,7 @@ class Reckoning:
     """One layout, grown, with what the check says of it."""
 
     crops: Catalogue
-    site: Site
-    fixtures: tuple[Fixture, ...]
+    garden: Garden
     layout: Layout
     years: Years
     report: FitReport
@@ -62,12 +60,14 @@ class Reckoning:
     @cached_property
     def yields(self) -> tuple[BedYield, ...]:
         """Of every bed with plantings."""
-        return bed_yields(self.years, fixture_light(self.years.usual.beds, self.site, self.fixtures))
+        return bed_yields(
+            self.years, fixture_light(self.years.usual.beds, self.garden.site, self.garden.fixtures)
+        )
 
     @cached_property
     def ground(self) -> list[GroundUse]:
         """Of the same beds."""
-        over = vault(self.site)
+        over = vault(self.garden.site)
         return [
             ground_use(y.bedful, s, self._part, over, y.ground_apart)
             for y, s in zip(self.yields, self.years.usual.shared, strict=True)
@@ -76,7 +76,7 @@ class Reckoning:
     @cached_property
     def water(self) -> list[Water] | None:
         """Of the same beds; None where the site's climate does not tell it."""
-        sky = Sky(self.site)
+        sky = Sky(self.garden.site)
         if not sky.known:
             return None
         return [
@@ -88,6 +88,11 @@ class Reckoning:
     def harvests(self) -> dict[str, CropHarvest]:
         """Of every crop in beds."""
         return crop_harvests(self.yields, self._windows)
+
+    @cached_property
+    def jobs(self) -> tuple[Job, ...]:
+        """The year's work."""
+        return jobs(self.garden, self.layout.id, self.report, self.crops)
 
     @cached_property
     def area_m2(self) -> float:
@@ -113,6 +118,7 @@ class Reckoning:
             series=through_weeks(self.season, self.harvests, self.ground, self.area_m2, water),
             hazards=cautions(self.layout, self.crops, everything),
             unknown_yields=tuple(k for k, h in self.harvests.items() if h.kg is None),
+            jobs=self.jobs,
             outside=tuple(p.id for p in self.layout.plantings if p.id not in within),
             times=area_times(self.yields),
         )

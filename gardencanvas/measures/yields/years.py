@@ -13,9 +13,9 @@ from gardencanvas.fit.stands import Stand
 from gardencanvas.garden.edits import rebuilt
 from gardencanvas.garden.garden import Layout
 from gardencanvas.garden.site import Site
-from gardencanvas.measures.bedful import Bedful, bedfuls
-from gardencanvas.measures.mingling import local_density
-from gardencanvas.measures.relative import Shared, shared
+from gardencanvas.measures.yields.bedful import Bedful, bedfuls
+from gardencanvas.measures.yields.mingling import local_density
+from gardencanvas.measures.yields.relative import Shared, shared
 from gardencanvas.season.departing import departure_c
 
 Floats = NDArray[np.float64]

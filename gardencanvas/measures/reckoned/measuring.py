@@ -2,19 +2,31 @@
 
 from collections import OrderedDict
 from collections.abc import Mapping, Sequence
+from typing import NamedTuple
 
 from gardencanvas.crops.catalogue import Catalogue, catalogue
+from gardencanvas.crops.tin import SeedLot
 from gardencanvas.fit import check
 from gardencanvas.fit.report import FitReport
 from gardencanvas.fit.same import same_items
 from gardencanvas.garden.garden import Garden, Layout
-from gardencanvas.measures.codes import Code
-from gardencanvas.measures.estimates import Estimate
 from gardencanvas.measures.measured import Measured
-from gardencanvas.measures.reckoning import Reckoning
-from gardencanvas.measures.years import Growing
+from gardencanvas.measures.minutes import MINUTES, Minutes
+from gardencanvas.measures.reckoned.layout import Reckoning
+from gardencanvas.measures.reckoned.work import seed_cost
+from gardencanvas.measures.seed_order import seed_order
+from gardencanvas.measures.yields.years import Growing
 
 KEPT = 8  # layouts
+
+
+class _Kept(NamedTuple):
+    """What was measured, of what it was made, and the answer with work and cost by what was given."""
+
+    made_of: tuple[object, ...]
+    found: Measured
+    given: tuple[object, ...] = ()
+    answer: Measured | None = None
 
 
 class Measuring:
@@ -24,14 +36,15 @@ class Measuring:
         self._crops = crops
         self._own: tuple[Sequence[object], Catalogue] | None = None
         self._growing: OrderedDict[str, Growing] = OrderedDict()
-        self._kept: OrderedDict[str, tuple[tuple[object, ...], Measured]] = OrderedDict()
+        self._kept: OrderedDict[str, _Kept] = OrderedDict()
 
     def measured(
         self,
         garden: Garden,
         layout_id: str,
         report: FitReport | None = None,
-        work: Mapping[Code, Estimate] | None = None,
+        minutes: Mapping[str, Minutes] = MINUTES,
+        lots: Sequence[SeedLot] = (),
     ) -> Measured:
         """One layout in numbers.
 
@@ -39,8 +52,10 @@ class Measuring:
         ----------
         report
             What the check says of the layout as it is now; made where it is not given.
-        work
-            Measures that are counted elsewhere: cost of seed, hours.
+        minutes
+            What each kind of job takes.
+        lots
+            The grower's seed, with its prices.
 
         Raises
         ------
@@ -53,15 +68,19 @@ class Measuring:
         crops = self._catalogue(garden)
         made_of = (layout, garden.site, garden.fixtures, crops)
         kept = self._kept.pop(layout.id, None)
-        if kept is None or not same_items(kept[0], made_of):
+        if kept is None or not same_items(kept.made_of, made_of):
             growing = self._grower(crops, garden, layout)
             told = report or check(garden, layout.id, crops)
-            grown = Reckoning(crops, garden.site, garden.fixtures, layout, growing.years(layout), told)
-            kept = (made_of, grown.measured())
+            found = Reckoning(crops, garden, layout, growing.years(layout), told).measured()
+            kept = _Kept(made_of, found)
+        given = (minutes, *lots)
+        if kept.answer is None or not same_items(kept.given, given):
+            cost = seed_cost(seed_order(garden, layout.id, lots, crops))
+            kept = kept._replace(given=given, answer=kept.found.with_work(minutes, cost))
         self._kept[layout.id] = kept
         while len(self._kept) > KEPT:
             self._kept.popitem(last=False)
-        return kept[1].with_work(work or {})
+        return kept.answer or kept.found
 
     def _grower(self, crops: Catalogue, garden: Garden, layout: Layout) -> Growing:
         growing = self._growing.pop(layout.id, None)

@@ -8,7 +8,7 @@ from numpy.typing import ArrayLike, NDArray
 from gardencanvas.crops.model import Crop
 from gardencanvas.fit.stands import Stand
 from gardencanvas.garden.site import Site
-from gardencanvas.measures.bedful import Bedful
+from gardencanvas.measures.yields.bedful import Bedful
 from gardencanvas.season.course import Weeks
 from gardencanvas.season.curve import daily
 from gardencanvas.season.dayofyear import MONTH_DAYS, YEAR, climate_days

@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 
 from gardencanvas.fit.stands import HEIGHT, Stand
 from gardencanvas.garden.places import bed_ground
-from gardencanvas.measures.bedful import Bedful
+from gardencanvas.measures.yields.bedful import Bedful
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]

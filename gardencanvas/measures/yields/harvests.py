@@ -9,9 +9,9 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Crop, Harvest
 from gardencanvas.fit.stands import Stand
-from gardencanvas.measures.draws import COUNT, OUTER, between_years
-from gardencanvas.measures.years import Years
-from gardencanvas.measures.yields import BedYield, sole_draws, sole_yield
+from gardencanvas.measures.yields.bed_yields import BedYield, sole_draws, sole_yield
+from gardencanvas.measures.yields.draws import COUNT, between_years
+from gardencanvas.measures.yields.years import Years
 from gardencanvas.season.course import Weeks
 
 Floats = NDArray[np.float64]
@@ -170,9 +170,3 @@ def rhythm(harvests: Mapping[str, CropHarvest]) -> Rhythm:
         brings = kg[kg > 1e-9]
         gluts = int((kg > GLUT * brings.mean()).sum()) if len(brings) else 0
     return Rhythm(len(weeks), int(weeks[-1] - weeks[0] + 1 - len(weeks)), gluts)
-
-
-def weekly_range(draws: Floats) -> tuple[Floats, Floats]:
-    """The range of each week that holds eight of ten draws."""
-    low, high = np.quantile(draws, OUTER, axis=0)
-    return low, high

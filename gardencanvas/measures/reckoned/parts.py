@@ -7,7 +7,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.fit.mixing import effective_kinds
-from gardencanvas.measures.bed_ratios import (
+from gardencanvas.measures.codes import Code
+from gardencanvas.measures.estimates import UNKNOWN, Estimate
+from gardencanvas.measures.measured import Part
+from gardencanvas.measures.reckoned.ground import GroundUse
+from gardencanvas.measures.reckoned.water import SPREAD, Water
+from gardencanvas.measures.yields.bed_ratios import (
     AreaTime,
     Ratio,
     area_time,
@@ -18,14 +23,9 @@ from gardencanvas.measures.bed_ratios import (
     own_spans,
     time_together,
 )
-from gardencanvas.measures.codes import Code
-from gardencanvas.measures.draws import estimate, factor
-from gardencanvas.measures.estimates import UNKNOWN, Estimate
-from gardencanvas.measures.ground import GroundUse
-from gardencanvas.measures.harvests import CropHarvest, Rhythm, rhythm
-from gardencanvas.measures.measured import Part
-from gardencanvas.measures.water import SPREAD, Water
-from gardencanvas.measures.yields import BedYield
+from gardencanvas.measures.yields.bed_yields import BedYield
+from gardencanvas.measures.yields.draws import COUNT, estimate, factor
+from gardencanvas.measures.yields.harvests import CropHarvest, Rhythm, rhythm
 
 Floats = NDArray[np.float64]
 
@@ -160,7 +160,8 @@ def _harvest(found: _Values, harvests: Mapping[str, CropHarvest]) -> None:
         return
     found.put(Code.HARVEST, sum(h.kg or 0.0 for h in known), np.sum([h.kg_draws for h in known], axis=0))
     apart = sum(h.apart_kg or 0.0 for h in known)
-    drawn = np.sum([h.alone_draws * ((h.apart_kg or 0.0) / h.alone_kg) for h in known if h.alone_kg], axis=0)
+    parts = [h.alone_draws * ((h.apart_kg or 0.0) / h.alone_kg) for h in known if h.alone_kg]
+    drawn = np.sum([np.zeros(COUNT), *parts], axis=0)
     found.apart[Code.HARVEST] = estimate(apart, drawn)
 
 

@@ -4,9 +4,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.fit.thresholds import HELD_BACK_HIGH, HELD_BACK_LOW
-from gardencanvas.measures.bedful import Bedful
-from gardencanvas.measures.density import relative_yield
-from gardencanvas.measures.draws import COUNT, factor, normal
+from gardencanvas.measures.yields.bedful import Bedful
+from gardencanvas.measures.yields.density import relative_yield
+from gardencanvas.measures.yields.draws import COUNT, factor, normal
 from gardencanvas.season.departing import ONE_IN_TEN
 
 Floats = NDArray[np.float64]

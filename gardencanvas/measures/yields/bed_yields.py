@@ -9,11 +9,11 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Crop, Harvest, Quantity
 from gardencanvas.fit.mixing import BedMixing, mixing_of
-from gardencanvas.measures.bedful import Bedful
-from gardencanvas.measures.doubts import possible
-from gardencanvas.measures.draws import between_years, within
-from gardencanvas.measures.ripeness import chance, ripens
-from gardencanvas.measures.years import Years
+from gardencanvas.measures.yields.bedful import Bedful
+from gardencanvas.measures.yields.doubts import possible
+from gardencanvas.measures.yields.draws import between_years, within
+from gardencanvas.measures.yields.ripeness import chance, ripens
+from gardencanvas.measures.yields.years import Years
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]

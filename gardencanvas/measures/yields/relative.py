@@ -13,8 +13,8 @@ from numpy.typing import NDArray
 from gardencanvas.fit.beside import Vault
 from gardencanvas.fit.stands import months_of
 from gardencanvas.light.canopy import layered
-from gardencanvas.measures.bedful import Bedful
-from gardencanvas.measures.mingling import local_density
+from gardencanvas.measures.yields.bedful import Bedful
+from gardencanvas.measures.yields.mingling import local_density
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]

@@ -7,10 +7,10 @@ from datetime import date
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.measures.draws import estimate
 from gardencanvas.measures.estimates import UNKNOWN, Estimate
-from gardencanvas.measures.ratios import LER_DOUBTFUL, apart_in_time, ler
-from gardencanvas.measures.yields import BedYield
+from gardencanvas.measures.yields.bed_yields import BedYield
+from gardencanvas.measures.yields.draws import estimate
+from gardencanvas.measures.yields.ratios import LER_DOUBTFUL, apart_in_time, ler
 
 Floats = NDArray[np.float64]
 

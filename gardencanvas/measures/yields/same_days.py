@@ -8,10 +8,10 @@ from collections.abc import Mapping
 from dataclasses import replace
 from datetime import date
 
-from gardencanvas.measures.bed_ratios import AreaTime, Ratio, area_time_ratio, own_spans
 from gardencanvas.measures.codes import Code
 from gardencanvas.measures.estimates import Estimate
 from gardencanvas.measures.measured import Measured, Part
+from gardencanvas.measures.yields.bed_ratios import AreaTime, Ratio, area_time_ratio, own_spans
 
 Spans = Mapping[str, tuple[date, date]]
 

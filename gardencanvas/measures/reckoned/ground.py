@@ -9,9 +9,9 @@ from gardencanvas.fit.beside import Vault
 from gardencanvas.fit.cover_share import cover_share
 from gardencanvas.fit.stands import months_of
 from gardencanvas.light.canopy import discs
-from gardencanvas.measures.bedful import Bedful
-from gardencanvas.measures.relative import Shared
-from gardencanvas.measures.spots import places
+from gardencanvas.measures.reckoned.spots import places
+from gardencanvas.measures.yields.bedful import Bedful
+from gardencanvas.measures.yields.relative import Shared
 
 Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]

@@ -14,7 +14,7 @@ from gardencanvas.fit.stands import RADIUS, Stand, months_of
 from gardencanvas.garden.ground import Fixture
 from gardencanvas.garden.site import Site
 from gardencanvas.light.fixtures import open_sky
-from gardencanvas.measures.bedful import Bedful
+from gardencanvas.measures.yields.bedful import Bedful
 
 Floats = NDArray[np.float64]
 

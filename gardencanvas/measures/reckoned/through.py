@@ -7,9 +7,10 @@ from numpy.typing import NDArray
 
 from gardencanvas.measures.codes import THROUGH_UNITS, Through
 from gardencanvas.measures.estimates import Series
-from gardencanvas.measures.ground import GroundUse
-from gardencanvas.measures.harvests import CropHarvest, weekly_range
-from gardencanvas.measures.water import SPREAD, Water
+from gardencanvas.measures.reckoned.ground import GroundUse
+from gardencanvas.measures.reckoned.water import SPREAD, Water
+from gardencanvas.measures.yields.draws import outer
+from gardencanvas.measures.yields.harvests import CropHarvest
 from gardencanvas.season.course import Weeks
 
 Floats = NDArray[np.float64]
@@ -29,7 +30,7 @@ def through_weeks(
     found = []
     for crop, harvest in harvests.items():
         if harvest.kg is not None:
-            around = weekly_range(harvest.weekly_draws)
+            around = outer(harvest.weekly_draws)
             found.append(_series(Through.HARVEST, crop, season, harvest.weekly, *around))
     if area_m2 > 0.0:
         covered = np.sum([np.zeros(season.count), *(g.covered * g.area_m2 for g in ground)], axis=0)

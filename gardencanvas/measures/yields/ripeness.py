@@ -4,7 +4,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from gardencanvas.fit.stands import Stand
-from gardencanvas.measures.draws import weather
+from gardencanvas.measures.yields.draws import weather
 from gardencanvas.season.chance import normal_below
 
 Bools = NDArray[np.bool_]

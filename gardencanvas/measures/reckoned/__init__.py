@@ -1,0 +1,1 @@
+"""The measures of a layout, reckoned and put together."""
