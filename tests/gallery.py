@@ -27,6 +27,7 @@ from gardencanvas.app import filing, theme
 from gardencanvas.app.crop_page import CropPage
 from gardencanvas.app.finding import find_command, find_on_plan
 from gardencanvas.app.own_form.variety_form import VarietyForm
+from gardencanvas.app.printing.dialog import PrintDialog
 from gardencanvas.app.session import Session
 from gardencanvas.app.shelf import Shelf
 from gardencanvas.app.start import application, demo_garden, new_garden
@@ -166,6 +167,31 @@ def moved_with_distances() -> MainWindow:
         QApplication.sendEvent(port, event)
         settle(60)
     return main
+
+
+@state
+def jobs_by_week() -> MainWindow:
+    main = window(Session(demo_garden()))
+    main.show_tab("jobs")
+    settle(600)
+    return main
+
+
+@state
+def seeds_to_order() -> MainWindow:
+    main = window(Session(demo_garden()), dark=True)
+    main.show_tab("seeds")
+    settle(600)
+    return main
+
+
+@state
+def jobs_as_pages() -> QWidget:
+    main = window(Session(demo_garden()))
+    dialog = PrintDialog(main, "Jobs", main.show_tab("jobs").document)
+    dialog.show()
+    settle(800)
+    return dialog
 
 
 @state

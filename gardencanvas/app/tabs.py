@@ -26,4 +26,18 @@ class Tab:
 
 def tabs(window: "MainWindow") -> tuple[Tab, ...]:
     """The late tabs of a window, in their order."""
-    return ()
+
+    def jobs() -> QWidget:
+        from gardencanvas.app.work.jobs_panel import JobsPanel
+
+        return JobsPanel(window)
+
+    def seeds() -> QWidget:
+        from gardencanvas.app.work.seeds_panel import SeedsPanel
+
+        return SeedsPanel(window)
+
+    return (
+        Tab("jobs", "bottom", window.tr("Jobs"), jobs),
+        Tab("seeds", "bottom", window.tr("Seeds"), seeds),
+    )

@@ -54,11 +54,7 @@ class JobWords:
 
     def detail(self, job: Job) -> str:
         """How: spacing, depth, part of a succession, and the caution that goes with it."""
-        said = [*self._how(job)]
-        if job.until > job.on:
-            said.append(f"{span(job.on, job.until)}.")
-        said += self._cautions(job)
-        return " ".join(said)
+        return " ".join([*self._how(job), *self._cautions(job)])
 
     def what(self, job: Job) -> str:
         """The crop or structure a job is done to."""
@@ -111,7 +107,7 @@ class JobWords:
             first=job.on,
             last=job.on,
             title=self.title(job),
-            text=self.detail(job),
+            text=f"{when(job)}. {self.detail(job)}".strip(),
             done=job.id in done,
         )
 

@@ -1,0 +1,1 @@
+"""The year's work in the window: jobs week by week, and what to order and raise."""
