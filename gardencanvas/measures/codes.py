@@ -39,11 +39,16 @@ class Code(StrEnum):
     HAZARDS = "hazards"
 
 
+# Of shares that are looked up at some places of a bed: twice their standard deviation (``reckoned.spots``).
+_LOOKED_UP = 0.02
+
+
 class Kind(NamedTuple):
-    """Unit of a measure, and whether more or less of it is better."""
+    """Unit of a measure, whether more or less of it is better, and how fine it is."""
 
     unit: str  # m2 days, share, kg, pieces, weeks, ratio, index, kinds, litres, litres a week, price, hours …
     better: Better
+    grain: float = 0.0  # a smaller difference is finer than the measure can tell
 
 
 KINDS: dict[Code, Kind] = {
@@ -59,8 +64,8 @@ KINDS: dict[Code, Kind] = {
     Code.HARVEST_WEEKS: Kind("weeks", "more"),
     Code.GAP_WEEKS: Kind("weeks", "less"),
     Code.GLUT_WEEKS: Kind("weeks", "less"),
-    Code.LIGHT: Kind("share", "more"),
-    Code.SHADED: Kind("share", "more"),
+    Code.LIGHT: Kind("share", "more", _LOOKED_UP),
+    Code.SHADED: Kind("share", "more", _LOOKED_UP),
     Code.MIXING: Kind("index", "more"),
     Code.KINDS: Kind("kinds", "more"),
     Code.WATER: Kind("litres", "less"),

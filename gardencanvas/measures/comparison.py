@@ -119,9 +119,10 @@ def _table(a: Part, b: Part, codes: Iterable[Code], crop: str | None = None) -> 
 
 
 def _measure(code: Code, a: Part, b: Part, crop: str | None) -> Measure:
+    unit, better, _ = KINDS[code]
     difference, exceeds = _difference(code, a, b)
     apart = (a.of_apart(code), b.of_apart(code))
-    return Measure(code, *KINDS[code], a.of(code), b.of(code), *apart, difference, exceeds, crop)
+    return Measure(code, unit, better, a.of(code), b.of(code), *apart, difference, exceeds, crop)
 
 
 def _difference(code: Code, a: Part, b: Part) -> tuple[Estimate, bool | None]:
@@ -131,7 +132,7 @@ def _difference(code: Code, a: Part, b: Part) -> tuple[Estimate, bool | None]:
         return UNKNOWN, None
     change = 0.0 if isclose(one, two, rel_tol=ROUNDING, abs_tol=ROUNDING) else two - one
     if code not in a.draws and code not in b.draws:
-        return Estimate(change), change != 0.0
+        return Estimate(change), abs(change) > KINDS[code].grain
     draws = np.asarray(b.draws.get(code, two) - a.draws.get(code, one))
     low, high = (float(q) for q in outer(draws))
     other = float(np.mean(draws <= 0.0 if change > 0.0 else draws >= 0.0))

@@ -9,7 +9,7 @@ from gardencanvas.measures import estimates
 from gardencanvas.measures.codes import Code, Through
 from gardencanvas.measures.estimates import Estimate
 from gardencanvas.words.comparing_why import WHY
-from gardencanvas.words.plain import THIN, Measure, percent
+from gardencanvas.words.plain import THIN, Measure
 
 NOT_KNOWN = "not known"
 
@@ -74,8 +74,10 @@ def shown(estimate: Estimate, unit: str, measure: Measure) -> str:
 
 
 def changed(estimate: Estimate, unit: str, measure: Measure) -> str:
-    """A difference with its sign: ``+3 kg (−1 to 7)``."""
+    """A difference with its sign: ``+3 kg (−1 to 7)``; of shares in points."""
     text = shown(estimate, unit, measure)
+    if unit == "share":
+        text = text.replace(f"{THIN}%", f"{THIN}points")  # of a hundred: no share of a share
     if estimate.value is None or estimate.value <= 0.0:
         return text
     return text.replace("≈ ", "≈ +", 1) if text.startswith("≈") else f"+{text}"
@@ -133,7 +135,7 @@ def _with_unit(number: float, unit: str, measure: Measure, text: str) -> str:
 def _plain(number: float, unit: str) -> str:
     """A number that is counted or exact."""
     if unit == "share":
-        return percent(number / 100).removesuffix(f"{THIN}%")
+        return _signed(f"{number:.1g}" if 0.0 < abs(number) < 1.0 else f"{number:.0f}")
     if unit == "price":
         return f"{number:,.2f}"
     if number == round(number) or abs(number) >= 100:

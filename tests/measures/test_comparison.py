@@ -168,6 +168,15 @@ def test_water_is_not_known_without_the_daily_range_or_rain():
     assert not measured(made, "l1").whole.of(Code.WATER).known
 
 
+def test_what_is_finer_than_a_measure_can_tell_has_no_winner():
+    one, two = filled("a", "leek"), filled("a", "leek", x=0.01)
+    ground = [ground_of(one)]
+    row = compare(garden_of(layout("l1", ground, one), layout("l2", ground, two)), "l1", "l2").of(Code.SHADED)
+    assert row.difference.value != 0.0
+    assert row.exceeds_uncertainty is False
+    assert row.winner is None
+
+
 def test_every_measure_has_a_unit():
     assert set(KINDS) == set(Code)
 

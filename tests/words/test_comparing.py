@@ -60,6 +60,8 @@ def test_a_difference_bears_its_sign():
     assert changed(Estimate(3.0, -1.2, 7.4), "kg", METRIC).endswith("(−1 to 7)")
     assert changed(Estimate(-3.0, -7.4, 1.2), "kg", METRIC).startswith("≈ −3")
     assert changed(Estimate(2.0), "weeks", METRIC) == f"+2{THIN}weeks"
+    assert changed(Estimate(-0.02), "share", METRIC) == f"−2{THIN}points"
+    assert changed(Estimate(0.004), "share", METRIC) == f"+0.4{THIN}points"
 
 
 def test_the_growers_units():
