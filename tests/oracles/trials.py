@@ -243,8 +243,8 @@ def table() -> str:
             for name, s in _scores()
         ),
         "",
-        "Guess: every ratio is the median of all. In totals the engine is hardly better than it, and in those of",
-        "the odd articles and of replacements no better. A crude two-layer model with equal densities was",
+        "Guess: every ratio is the median of all. In totals the engine is hardly better than it, and in",
+        "those of odd articles and of replacements no better. A crude model with equal densities was",
         "given for orientation: ranks 0.36 and 0.24, errors 0.21 and 0.29.",
         "",
         _held(),
