@@ -149,3 +149,19 @@ def test_the_icon_is_a_drawing_that_qt_can_read(qapp: object) -> None:
     image = icon.pixmap(64, 64).toImage()
     assert image.width() == 64
     assert len({image.pixel(x, y) for x in range(0, 64, 2) for y in range(0, 64, 2)}) > 5
+
+
+@pytest.mark.parametrize("recipe", ["windows/installer.iss", "macos/make_image.sh"])
+def test_recipes_for_other_systems_say_that_they_are_untested_and_name_the_same_things(recipe: str) -> None:
+    text = (PACKAGING / recipe).read_text("utf-8")
+    assert "UNTESTED" in text
+    assert TYPE in text
+    assert "packaging" in text
+    assert "bundle.py" in text
+    if recipe.endswith(".iss"):
+        assert f'#define Version "{__version__}"' in text
+
+
+@pytest.mark.skipif(shutil.which("sh") is None, reason="no shell to read it")
+def test_the_recipe_for_macos_is_sound_shell() -> None:
+    run("sh", "-n", str(PACKAGING / "macos" / "make_image.sh"))
