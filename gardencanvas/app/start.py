@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QMessageBox
 
 from gardencanvas import __version__
 from gardencanvas.app import faults, settings
+from gardencanvas.app.opening import Opening
 from gardencanvas.app.session import Session
 from gardencanvas.app.window import MainWindow
 from gardencanvas.files import FileRefused, garden_from_bytes
@@ -76,6 +77,7 @@ def run_window(argv: Sequence[str]) -> int:
         return 2
     window = MainWindow(session)
     faults.Faults(window, window.keep_now).install()
+    app.installEventFilter(Opening(window))
     window.show()
     window.view.fit()
     gc.freeze()  # what a start makes stays: later collections need not look at it

@@ -7,11 +7,12 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QEvent, QTimer
-from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QDialog, QLabel, QProgressDialog
+from PySide6.QtGui import QFileOpenEvent, QGuiApplication
+from PySide6.QtWidgets import QApplication, QDialog, QLabel, QProgressDialog
 
 from gardencanvas.app import asking, faults, filing, log
 from gardencanvas.app.meanwhile import meanwhile
+from gardencanvas.app.opening import Opening
 from gardencanvas.app.recovery_dialog import RecoveryDialog, found_work, offer_work
 from gardencanvas.app.saving import beside
 from gardencanvas.app.session import Session
@@ -321,6 +322,18 @@ def test_a_stick_that_was_pulled_out_loses_nothing(main, path, monkeypatch, told
     assert "g.gardencanvas could not be written: No such file or directory." in told[0]
     assert "Your changes are still here" in told[0]
     assert main.session.unsaved
+
+
+def test_a_file_that_the_system_asks_to_open_is_opened(qapp, main, path):
+    """As the Finder of macOS does: an event, no argument."""
+    other = path.with_name("other.gardencanvas")
+    save_garden(garden(row("p-9")), other)
+    opening = Opening(main)
+    qapp.installEventFilter(opening)
+    QApplication.sendEvent(qapp, QFileOpenEvent(str(other)))
+    qapp.removeEventFilter(opening)
+    assert main.session.path == other
+    assert main.session.garden == garden(row("p-9"))
 
 
 # saving
