@@ -2,10 +2,11 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import cache
 from pathlib import Path
 from typing import Literal
 
-from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QSizeF
+from PySide6.QtCore import QBuffer, QByteArray, QCoreApplication, QIODevice, QMarginsF, QSizeF
 from PySide6.QtGui import QGuiApplication, QPagedPaintDevice, QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from gardencanvas.files import CannotWrite, write_whole
@@ -64,6 +65,12 @@ class Document:
     pages: tuple[Page, ...]
 
 
+@cache
+def fonts_ready() -> QCoreApplication:
+    """The application that fonts need; one without a screen is made, and kept, where there is none."""
+    return QGuiApplication.instance() or QGuiApplication(["gardencanvas", "-platform", "offscreen"])
+
+
 def write_pdf(document: Document, path: Path, told: Told | None = None) -> int:
     """Write a document as PDF: vectors, text that can be selected, fonts embedded; the number of pages.
 
@@ -74,7 +81,7 @@ def write_pdf(document: Document, path: Path, told: Told | None = None) -> int:
     GivenUp
         If ``told`` returned False.
     """
-    app = QGuiApplication.instance() or QGuiApplication(["gardencanvas", "-platform", "offscreen"])
+    fonts_ready()
     data = QByteArray()
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
@@ -93,7 +100,6 @@ def write_pdf(document: Document, path: Path, told: Told | None = None) -> int:
         painter.end()
     buffer.close()
     write_whole(path, bytes(data.data()))
-    del app  # fonts needed it until here
     return len(document.pages)
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from PySide6.QtGui import QPainter, QPicture
 
-from gardencanvas.paper.document import Document, Page, Setup
+from gardencanvas.paper.document import Document, Page, Setup, fonts_ready
 from gardencanvas.paper.sheet import Box, Sheet
 
 _POINTS = 8.5
@@ -52,6 +52,7 @@ def listing(
     title: str, subtitle: str, columns: Sequence[Column], groups: Sequence[Group], setup: Setup | None = None
 ) -> Document:
     """A list as a document; a group's heading is never the last line of a page."""
+    fonts_ready()
     setup = setup or Setup(landscape=False)
     lists = _broken(columns, groups, setup.box)
     pages = tuple(

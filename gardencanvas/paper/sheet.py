@@ -37,6 +37,10 @@ class Sheet:
         """A point on the sheet in device units."""
         return QPointF(x * self.per_mm, y * self.per_mm)
 
+    def rect(self, box: Box) -> QRectF:
+        """A box in device units."""
+        return QRectF(self.at(box.x, box.y), self.at(box.x + box.width, box.y + box.height))
+
     def pen(self, width_mm: float, dash: tuple[float, ...] = ()) -> None:
         """Draw with a black pen of this width; ``dash`` in pen widths."""
         pen = QPen(_BLACK, width_mm * self.per_mm)
@@ -95,7 +99,7 @@ class Sheet:
         font = self.font(points, bold=bold)
         self.painter.setFont(font)
         self.painter.setPen(QPen(_BLACK))
-        area = QRectF(self.at(box.x, box.y), self.at(box.x + box.width, box.y + box.height))
+        area = self.rect(box)
         flags = {
             "left": Qt.AlignmentFlag.AlignLeft,
             "right": Qt.AlignmentFlag.AlignRight,

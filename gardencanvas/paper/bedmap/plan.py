@@ -1,0 +1,48 @@
+"""What a bed map shows, and how it is wanted."""
+
+from dataclasses import dataclass
+from datetime import date
+
+from gardencanvas.crops.catalogue import Catalogue
+from gardencanvas.fit.report import FitReport
+from gardencanvas.garden.garden import Garden, Layout
+from gardencanvas.garden.ground import Bed
+from gardencanvas.garden.places import bed_of
+from gardencanvas.garden.planting import Planting
+from gardencanvas.words.plain import Measure
+
+
+@dataclass(frozen=True)
+class Plan:
+    """A layout with its report, on a day."""
+
+    garden: Garden
+    layout: Layout
+    report: FitReport
+    catalogue: Catalogue
+    measure: Measure
+    on: date
+
+    def inside(self, bed: Bed) -> list[Planting]:
+        """The plantings that lie in a bed, by start."""
+        found = [p for p in self.layout.plantings if bed_of(self.layout, p) is bed]
+        return sorted(found, key=lambda p: (p.start.on, p.id))
+
+    def stands(self, planting: Planting, on: date) -> bool:
+        """Whether a planting is in the bed on a day: from its start to its last harvest."""
+        fit = self.report.plantings[planting.id]
+        return planting.start.on <= on <= max(fit.harvest_last, planting.start.on)
+
+
+@dataclass(frozen=True)
+class Options:
+    """How a bed map is wanted.
+
+    ``scale``: 20 for 1:20; None for the largest that fits. ``beds``: ids, none for the whole garden.
+    ``stages``: days on which each bed is shown, one drawing for each; none for all that is planted in it.
+    """
+
+    scale: int | None = None
+    beds: tuple[str, ...] = ()
+    stages: tuple[date, ...] = ()
+    overview: bool = True
