@@ -35,9 +35,9 @@ from gardencanvas.app.window import MainWindow
 from gardencanvas.crops.model import Variety
 from gardencanvas.crops.tin import SeedLot
 from gardencanvas.files import garden_to_bytes, save_garden
-from gardencanvas.files.journals import Head, write_journal
-from gardencanvas.files.sittings import Sitting
-from gardencanvas.files.versions import keep_version
+from gardencanvas.files.keeping.journals import Head, write_journal
+from gardencanvas.files.keeping.sittings import Sitting
+from gardencanvas.files.keeping.versions import keep_version
 from gardencanvas.garden import edits
 
 OUT = Path(__file__).resolve().parent / "gallery"

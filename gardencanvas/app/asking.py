@@ -6,7 +6,7 @@ from datetime import datetime
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QMessageBox, QWidget
 
-from gardencanvas.files.sittings import Holder
+from gardencanvas.files.keeping.sittings import Holder
 from gardencanvas.files.stamps import Change
 from gardencanvas.words.plain import day
 

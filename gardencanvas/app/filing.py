@@ -11,10 +11,9 @@ from gardencanvas.app import asking, settings
 from gardencanvas.app.saving import beside, write_garden
 from gardencanvas.app.session import Session
 from gardencanvas.files import SUFFIX, CannotWrite, FileRefused, garden_to_bytes
-from gardencanvas.files.sittings import Holder
+from gardencanvas.files.keeping.sittings import Holder
+from gardencanvas.files.keeping.versions import keep_version
 from gardencanvas.files.stamps import Change, change_since
-from gardencanvas.files.versions import keep_version
-from gardencanvas.words.plain import Measure
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -163,23 +162,6 @@ class Filing(QObject):
             write_picture(session.garden, session.layout_id, path, session.on)
         except CannotWrite as error:
             tell(self._window, self.tr("The picture is not saved"), str(error))
-
-    def save_bedmap(self, session: Session, measure: Measure) -> None:
-        """Ask for a file and write the bed map of the shown layout to it."""
-        suggested = f"{Path(_file_name(session.garden.name)).stem}.pdf"
-        name, _ = QFileDialog.getSaveFileName(
-            self._window, self.tr("Save the bed map"), suggested, self.tr("Bed map (*.pdf)")
-        )
-        if not name:
-            return
-        from gardencanvas.paper.bedmap import Plan, write_bedmap  # not needed to start
-
-        path = Path(name) if Path(name).suffix.lower() == ".pdf" else Path(name + ".pdf")
-        plan = Plan(session.garden, session.layout, session.report, session.catalogue, measure, session.on)
-        try:
-            write_bedmap(plan, path)
-        except CannotWrite as error:
-            tell(self._window, self.tr("The bed map is not saved"), str(error))
 
     def may_leave(self, session: Session) -> bool:
         """Whether the session may go: saved, or given up by the grower."""

@@ -12,7 +12,7 @@ from gardencanvas.app.saving import beside
 from gardencanvas.app.session import Session
 from gardencanvas.files import CannotWrite, FileRefused, open_stamped, save_garden
 from gardencanvas.files.differences import differences
-from gardencanvas.files.recovery import Claimed, claimed, left_over
+from gardencanvas.files.keeping.recovery import Claimed, claimed, left_over
 from gardencanvas.garden.garden import Garden
 from gardencanvas.words.differences import in_words
 

@@ -11,10 +11,10 @@ from PySide6.QtCore import QObject, Signal
 
 from gardencanvas.app.session import Session
 from gardencanvas.files import CannotWrite, FileRefused
-from gardencanvas.files.autosave import Autosave, Standing, State
-from gardencanvas.files.journals import Head, write_journal
-from gardencanvas.files.sittings import Holder, Sitting
-from gardencanvas.files.slices import Slices
+from gardencanvas.files.keeping.autosave import Autosave, Standing, State
+from gardencanvas.files.keeping.journals import Head, write_journal
+from gardencanvas.files.keeping.sittings import Holder, Sitting
+from gardencanvas.files.keeping.slices import Slices
 from gardencanvas.files.stamps import Change, Stamp, change_since
 from gardencanvas.garden.garden import Garden
 

@@ -8,8 +8,8 @@ from PySide6.QtWidgets import QWidget
 
 from gardencanvas.app.meanwhile import meanwhile
 from gardencanvas.files import SUFFIX, CannotWrite, FileRefused, Stamp, garden_to_bytes, write_whole
+from gardencanvas.files.keeping.versions import keep_version
 from gardencanvas.files.reading import read_stamped
-from gardencanvas.files.versions import keep_version
 from gardencanvas.garden.garden import Garden
 
 

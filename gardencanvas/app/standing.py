@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QLabel, QWidget
 
 from gardencanvas.app.labels import as_plain
 from gardencanvas.app.safekeeping import Safekeeping
-from gardencanvas.files.autosave import State
+from gardencanvas.files.keeping.autosave import State
 
 
 class StandingLabel(QLabel):

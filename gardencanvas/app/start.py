@@ -16,7 +16,7 @@ from gardencanvas.app.opening import Opening
 from gardencanvas.app.session import Session
 from gardencanvas.app.window import MainWindow
 from gardencanvas.files import FileRefused, garden_from_bytes
-from gardencanvas.files.recovery import left_over
+from gardencanvas.files.keeping.recovery import left_over
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.site import Climate, Site
 from gardencanvas.resources_folder import resources

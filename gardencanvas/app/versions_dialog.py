@@ -13,7 +13,7 @@ from gardencanvas.app.saving import beside
 from gardencanvas.app.soon import Soon
 from gardencanvas.files import CannotWrite, FileRefused, open_garden, save_garden
 from gardencanvas.files.differences import differences
-from gardencanvas.files.versions import Version, versions
+from gardencanvas.files.keeping.versions import Version, versions
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.restoring import with_restored_layout

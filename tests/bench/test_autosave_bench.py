@@ -10,8 +10,8 @@ import pytest
 from gardencanvas.app.safekeeping import Safekeeping
 from gardencanvas.app.session import Session
 from gardencanvas.files import garden_to_bytes
-from gardencanvas.files.journals import Head, write_journal
-from gardencanvas.files.slices import Slices
+from gardencanvas.files.keeping.journals import Head, write_journal
+from gardencanvas.files.keeping.slices import Slices
 from gardencanvas.garden import edits
 from gardencanvas.garden.pattern import Spots
 from tests.bench.large import large_garden

@@ -17,11 +17,11 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from gardencanvas.files import open_garden, save_garden, writing
-from gardencanvas.files.autosave import WAIT_S, Autosave
-from gardencanvas.files.journals import Head, write_journal
-from gardencanvas.files.recovery import claimed, left_over
-from gardencanvas.files.sittings import Sitting
-from gardencanvas.files.slices import Slices
+from gardencanvas.files.keeping.autosave import WAIT_S, Autosave
+from gardencanvas.files.keeping.journals import Head, write_journal
+from gardencanvas.files.keeping.recovery import claimed, left_over
+from gardencanvas.files.keeping.sittings import Sitting
+from gardencanvas.files.keeping.slices import Slices
 from gardencanvas.garden.edits import rebuilt
 from tests.garden.makers import garden, row
 

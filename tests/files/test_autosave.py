@@ -5,8 +5,8 @@ import time
 
 import pytest
 
-from gardencanvas.files.autosave import WAIT_S, Autosave, State
 from gardencanvas.files.errors import CannotWrite
+from gardencanvas.files.keeping.autosave import WAIT_S, Autosave, State
 
 
 class Disk:

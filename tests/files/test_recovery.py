@@ -6,11 +6,11 @@ import pytest
 
 from gardencanvas.files import FileRefused, garden_from_bytes, garden_to_bytes, save_garden
 from gardencanvas.files.differences import Difference, How, differences
-from gardencanvas.files.journals import Head, read_journal, write_journal
-from gardencanvas.files.recovery import claimed, left_over
-from gardencanvas.files.sittings import Sitting
-from gardencanvas.files.slices import Slices
-from gardencanvas.files.versions import versions
+from gardencanvas.files.keeping.journals import Head, read_journal, write_journal
+from gardencanvas.files.keeping.recovery import claimed, left_over
+from gardencanvas.files.keeping.sittings import Sitting
+from gardencanvas.files.keeping.slices import Slices
+from gardencanvas.files.keeping.versions import versions
 from gardencanvas.garden import edits
 from gardencanvas.words.differences import in_words
 from tests.garden.makers import bed, garden, row

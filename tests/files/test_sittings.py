@@ -8,10 +8,10 @@ import time
 
 import pytest
 
-from gardencanvas.files import sittings
 from gardencanvas.files.errors import CannotWrite
-from gardencanvas.files.homes import file_of, home_of
-from gardencanvas.files.sittings import Sitting
+from gardencanvas.files.keeping import sittings
+from gardencanvas.files.keeping.homes import file_of, home_of
+from gardencanvas.files.keeping.sittings import Sitting
 
 
 @pytest.fixture
@@ -66,7 +66,7 @@ def test_taking_over_is_noticed_by_the_first(path, work):
 CHILD = """
 import sys, time
 from pathlib import Path
-from gardencanvas.files.sittings import Sitting
+from gardencanvas.files.keeping.sittings import Sitting
 sitting = Sitting(Path(sys.argv[1]), Path(sys.argv[2]))
 print(sitting.claim() is None, flush=True)
 time.sleep(60)

@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from gardencanvas.files import versions as room
 from gardencanvas.files.errors import CannotWrite
-from gardencanvas.files.versions import LAST, keep_version, thinned, versions
+from gardencanvas.files.keeping import versions as room
+from gardencanvas.files.keeping.versions import LAST, keep_version, thinned, versions
 
 NOW = datetime(2027, 3, 1, 12, 0, tzinfo=UTC)
 

@@ -10,8 +10,8 @@ from PySide6.QtWidgets import QApplication
 from gardencanvas.app.history import MOST_STEPS
 from gardencanvas.app.safekeeping import Safekeeping
 from gardencanvas.app.session import Session
-from gardencanvas.files.autosave import State
-from gardencanvas.files.journals import read_journal
+from gardencanvas.files.keeping.autosave import State
+from gardencanvas.files.keeping.journals import read_journal
 from gardencanvas.garden import edits
 from gardencanvas.garden.garden import Garden
 from tests.garden.makers import bed, garden, row

@@ -19,13 +19,13 @@ from gardencanvas.app.session import Session
 from gardencanvas.app.start import demo_garden
 from gardencanvas.app.versions_dialog import VersionsDialog
 from gardencanvas.files import CannotWrite, open_garden, save_garden
-from gardencanvas.files.autosave import State
-from gardencanvas.files.homes import home_of, work_folder
-from gardencanvas.files.journals import read_journal
-from gardencanvas.files.recovery import left_over
-from gardencanvas.files.sittings import Sitting
+from gardencanvas.files.keeping.autosave import State
+from gardencanvas.files.keeping.homes import home_of, work_folder
+from gardencanvas.files.keeping.journals import read_journal
+from gardencanvas.files.keeping.recovery import left_over
+from gardencanvas.files.keeping.sittings import Sitting
+from gardencanvas.files.keeping.versions import versions
 from gardencanvas.files.stamps import Change
-from gardencanvas.files.versions import versions
 from gardencanvas.garden import edits
 from tests.garden.makers import garden, row
 

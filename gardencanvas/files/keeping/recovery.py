@@ -5,11 +5,11 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
-from gardencanvas.files import journals, sittings
 from gardencanvas.files.errors import FileRefused
-from gardencanvas.files.homes import file_of, remove_if_empty, work_folder
+from gardencanvas.files.keeping import journals, sittings
+from gardencanvas.files.keeping.homes import file_of, remove_if_empty, work_folder
+from gardencanvas.files.keeping.versions import keep_version
 from gardencanvas.files.reading import open_garden
-from gardencanvas.files.versions import keep_version
 from gardencanvas.files.writing import garden_to_bytes
 from gardencanvas.garden.garden import Garden
 

@@ -10,7 +10,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from gardencanvas.files.errors import CannotWrite
-from gardencanvas.files.homes import home_of, make_home
+from gardencanvas.files.keeping.homes import home_of, make_home
 from gardencanvas.files.stamps import digest
 from gardencanvas.files.writing import SUFFIX, write_whole
 

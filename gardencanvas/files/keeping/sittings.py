@@ -15,10 +15,10 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 
-from gardencanvas.files import journals
 from gardencanvas.files.errors import CannotWrite
-from gardencanvas.files.holding import hold
-from gardencanvas.files.homes import DOOR, home_of, make_home, remove_if_empty
+from gardencanvas.files.keeping import journals
+from gardencanvas.files.keeping.holding import hold
+from gardencanvas.files.keeping.homes import DOOR, home_of, make_home, remove_if_empty
 
 SUFFIX = ".sitting"
 _OWNER = "owner"

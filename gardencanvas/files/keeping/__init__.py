@@ -1,0 +1,1 @@
+"""Unsaved work and earlier versions: journals, who may write a file, what a crash left, saved states."""
