@@ -4,6 +4,7 @@ import ast
 import json
 import os
 import random
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -286,3 +287,11 @@ def test_five_hundred_mutated_crop_files_are_read_or_refused(tmp_path):
     assert read > 10
     assert len(said) > 50
     assert all(len(s) < 600 for s in said)
+
+
+def test_each_promise_of_the_readme_names_a_test_that_is_there():
+    promised = (CHECKOUT / "README.md").read_text("utf-8").partition("## Your data")[2].partition("\n## ")[0]
+    named = set(re.findall(r"`(?:tests/)?(?:files/|window/)?(test_\w+\.py)`", promised))
+    there = {path.name for path in (CHECKOUT / "tests").rglob("test_*.py")}
+    assert len(named) >= 10
+    assert named <= there
