@@ -72,6 +72,7 @@ class Sheet:
         font.setStyleHint(QFont.StyleHint.SansSerif)
         font.setPixelSize(max(1, round(points / 72 * 25.4 * self.per_mm)))
         font.setBold(bold)
+        font.setFeature(QFont.Tag("liga"), 0)  # words that are looked for in the PDF have their letters
         return font
 
     def width_of(self, text: str, points: float, *, bold: bool = False) -> float:

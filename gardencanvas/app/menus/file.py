@@ -9,7 +9,7 @@ from gardencanvas.app import filing, settings
 from gardencanvas.app.labels import as_plain
 from gardencanvas.app.menus.bar import Menus
 from gardencanvas.app.session import Session
-from gardencanvas.words.plain import Measure
+from gardencanvas.garden.planting import Planting
 
 _KEY = QKeySequence.StandardKey
 
@@ -33,7 +33,10 @@ class FileMenu(QObject):
         menus.add(menu, "versions", self.tr("Earlier &versions…"), self._versions, None, self._no_file)
         menus.add(menu, "recover", self.tr("Unsaved &work of before…"), self._recover)
         menu.addSeparator()
-        menus.add(menu, "bed map", self.tr("Save the &bed map…"), self._bedmap, "Ctrl+P")
+        menus.add(menu, "bed map", self.tr("&Bed map…"), self._bedmap, "Ctrl+P", self._no_bed)
+        menus.add(
+            menu, "strip", self.tr("P&lanting strip…"), self._strip, "Ctrl+Shift+P", self._not_one_planting
+        )
         menus.add(menu, "picture", self.tr("Save a &picture…"), self._picture, "Ctrl+E")
         menu.addSeparator()
         menus.add(menu, "close", self.tr("&Quit"), self._window.close, "Ctrl+Q")
@@ -99,5 +102,27 @@ class FileMenu(QObject):
     def _picture(self) -> None:
         self._window.filing.save_picture(self._menus.session)
 
+    def _no_bed(self) -> str:
+        if self._menus.session.layout.beds:
+            return ""
+        return self.tr("There is no bed in this layout yet: draw one first.")
+
     def _bedmap(self) -> None:
-        self._window.filing.save_bedmap(self._menus.session, Measure(self._window.units))
+        from gardencanvas.app.printing.bedmap_dialog import BedMapDialog  # not needed to start
+
+        BedMapDialog(self._window).exec()
+
+    def _planting(self) -> Planting | None:
+        session = self._menus.session
+        found = [session.layout.by_id.get(i) for i in session.selection]
+        return found[0] if len(found) == 1 and isinstance(found[0], Planting) else None
+
+    def _not_one_planting(self) -> str:
+        return "" if self._planting() is not None else self.tr("Select one planting first.")
+
+    def _strip(self) -> None:
+        from gardencanvas.app.printing.strip_dialog import StripDialog  # not needed to start
+
+        planting = self._planting()
+        if planting is not None:
+            StripDialog(self._window, planting).exec()

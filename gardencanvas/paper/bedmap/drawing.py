@@ -6,6 +6,7 @@ from itertools import pairwise
 from math import hypot
 
 import numpy as np
+from PySide6.QtCore import Qt
 from shapely import Point as ShapelyPoint
 
 from gardencanvas.fit.report import Verdict
@@ -72,9 +73,8 @@ def _clipped(sheet: Sheet, window: Window) -> None:
     sheet.painter.save()
     box = window.box
     pad = AROUND_MM
-    sheet.painter.setClipRect(
-        sheet.rect(Box(box.x - pad, box.y - pad, box.width + 2 * pad, box.height + 2 * pad))
-    )
+    around = Box(box.x - pad, box.y - pad, box.width + 2 * pad, box.height + 2 * pad)
+    sheet.painter.setClipRect(sheet.rect(around), Qt.ClipOperation.IntersectClip)
 
 
 def _paths(sheet: Sheet, plan: Plan, window: Window) -> None:

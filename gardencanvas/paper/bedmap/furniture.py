@@ -29,9 +29,9 @@ def foot(sheet: Sheet, plan: Plan, scale: int, page: tuple[int, int]) -> None:
     for share in (0.0, 0.5, 1.0):
         sheet.line(length * share, y - 1.5, length * share, y + 1.5)
     sheet.text(Box(length + 2, y - 2.5, 30, 5), f"{plan.measure.large(length_m)}, 1:{scale}", 8)
-    key = "outline thin: clear · double: shares · dashed: strains · thick: clashes"
+    key = "thin: clear · double: shares · dashed: strains · thick: clashes"
     middle = Box(length + 34, y - 2.5, max(sheet.box.width - length - 75, 10), 5)
-    sheet.text(middle, key, 7, align="middle")
+    sheet.text(middle, key, 6.5, align="middle")
     sheet.text(Box(sheet.box.width - 38, y - 2.5, 24, 5), f"{page[0]} of {page[1]}", 8, align="right")
     _north(sheet, plan.garden.site.bearing_deg, sheet.box.width - 4, y - 1.5)
 

@@ -6,13 +6,16 @@ from datetime import date
 from pathlib import Path
 
 from PySide6.QtGui import QPainter, QPicture
+from shapely import Polygon
+from shapely import box as shapely_box
 
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.ground import Bed
+from gardencanvas.garden.places import bed_ground
 from gardencanvas.garden.planting import Planting
 from gardencanvas.paper.bedmap.drawing import AROUND_MM, LEFT_MM, draw_bed
 from gardencanvas.paper.bedmap.furniture import FOOT_MM, HEAD_MM, foot, heading
-from gardencanvas.paper.bedmap.ground import Tile, Window, centred, extent, fits, tiles
+from gardencanvas.paper.bedmap.ground import OVERLAP_MM, Tile, Window, centred, extent, fits, tiles
 from gardencanvas.paper.bedmap.overview import draw_overview, draw_sheets, overlap_marks
 from gardencanvas.paper.bedmap.plan import Options, Plan
 from gardencanvas.paper.bedmap.table import Table, batches, cautions, rows_of
@@ -163,10 +166,24 @@ def _sheets(
     low, high = extent([bed.outline])
     pad = 12.0 * scale / 1000
     room = Box(2.0, HEAD_MM + 3.0, box.width - 4.0, box.height - HEAD_MM - FOOT_MM - 5.0)
-    every = list(tiles((low[0] - pad * 2, low[1] - pad), (high[0] + pad, high[1] + pad), scale, room))
+    ground = bed_ground(bed)
+    every = [
+        tile
+        for tile in tiles((low[0] - pad * 2, low[1] - pad), (high[0] + pad / 2, high[1] + pad), scale, room)
+        if ground.intersects(_plan_box(tile))
+    ]
     yield draw_sheets(plan, bed, every, box)
     for tile in every:
         yield _sheet(plan, bed, numbered, tile), scale
+
+
+def _plan_box(tile: Tile) -> Polygon:
+    """The part of the plan that a sheet shows, without what its neighbours show too."""
+    per_m = 1000.0 / tile.window.scale
+    (x, y), box = tile.window.corner, tile.window.box
+    edge = OVERLAP_MM / per_m
+    left, top = (edge if tile.column else 0.0), (edge if tile.row else 0.0)
+    return shapely_box(x + left, y + top, x + box.width / per_m, y + box.height / per_m)
 
 
 def _sheet(plan: Plan, bed: Bed, numbered: Sequence[tuple[int, Planting]], tile: Tile) -> Page:
