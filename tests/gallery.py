@@ -27,6 +27,7 @@ from gardencanvas.app import filing, theme
 from gardencanvas.app.crop_page import CropPage
 from gardencanvas.app.finding import find_command, find_on_plan
 from gardencanvas.app.own_form.variety_form import VarietyForm
+from gardencanvas.app.printing.bedmap_dialog import BedMapDialog
 from gardencanvas.app.printing.dialog import PrintDialog
 from gardencanvas.app.session import Session
 from gardencanvas.app.shelf import Shelf
@@ -191,6 +192,17 @@ def jobs_as_pages() -> QWidget:
     dialog = PrintDialog(main, "Jobs", main.show_tab("jobs").document)
     dialog.show()
     settle(800)
+    return dialog
+
+
+@state
+def bed_map_before_printing() -> QWidget:
+    main = window(Session(demo_garden()))
+    dialog = BedMapDialog(main)
+    dialog.show()
+    settle(600)
+    dialog.view.turn_to(4)
+    settle(300)
     return dialog
 
 

@@ -1,7 +1,7 @@
 """The main job with a real mouse: draw a bed, drag a crop in, read it, undo, save, close, reopen."""
 
 import pytest
-from PySide6.QtCore import QEvent, QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtCore import QEvent, QMimeData, QPoint, QPointF, Qt, QTimer, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QMouseEvent
 from PySide6.QtWidgets import QApplication, QMessageBox
 
@@ -227,6 +227,14 @@ def test_bed_map_and_picture_are_saved_from_the_menu(with_bed, qtbot, tmp_path, 
     _drag_from_tin(with_bed, qtbot, "leek", 1.8, 0.6)
     chosen = tmp_path / "out"
     monkeypatch.setattr(filing.QFileDialog, "getSaveFileName", lambda *_: (str(chosen), ""))
+
+    def save():
+        dialog = QApplication.activeModalWidget()
+        dialog.refresh()
+        dialog._save()
+        dialog.reject()
+
+    QTimer.singleShot(0, save)
     with_bed.actions_.all["bed map"].trigger()
     with_bed.actions_.all["picture"].trigger()
     assert (tmp_path / "out.pdf").read_bytes().startswith(b"%PDF-")
