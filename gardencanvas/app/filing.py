@@ -148,21 +148,6 @@ class Filing(QObject):
         except FileRefused:
             return Change.NONE  # writing will say what is wrong with it
 
-    def save_picture(self, session: Session) -> None:
-        """Ask for a file and write the plan on the date cursor to it, as PNG or SVG."""
-        kinds = self.tr("Picture (*.png);;Drawing (*.svg)")
-        suggested = f"{Path(_file_name(session.garden.name)).stem}.png"
-        name, _ = QFileDialog.getSaveFileName(self._window, self.tr("Save a picture"), suggested, kinds)
-        if not name:
-            return
-        from gardencanvas.canvas.picture import write_picture  # not needed to start
-
-        path = Path(name) if Path(name).suffix.lower() in {".png", ".svg"} else Path(name + ".png")
-        try:
-            write_picture(session.garden, session.layout_id, path, session.on)
-        except CannotWrite as error:
-            tell(self._window, self.tr("The picture is not saved"), str(error))
-
     def may_leave(self, session: Session) -> bool:
         """Whether the session may go: saved, or given up by the grower."""
         if not session.unsaved:

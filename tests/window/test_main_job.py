@@ -236,6 +236,7 @@ def test_bed_map_and_picture_are_saved_from_the_menu(with_bed, qtbot, tmp_path, 
 
     QTimer.singleShot(0, save)
     with_bed.actions_.all["bed map"].trigger()
+    QTimer.singleShot(0, lambda: QApplication.activeModalWidget().accept())
     with_bed.actions_.all["picture"].trigger()
     assert (tmp_path / "out.pdf").read_bytes().startswith(b"%PDF-")
     assert (tmp_path / "out.png").read_bytes().startswith(b"\x89PNG")

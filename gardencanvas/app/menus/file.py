@@ -100,7 +100,9 @@ class FileMenu(QObject):
         offer_work(self._window, asked=True)
 
     def _picture(self) -> None:
-        self._window.filing.save_picture(self._menus.session)
+        from gardencanvas.app.printing.picture_dialog import PictureDialog  # not needed to start
+
+        PictureDialog(self._window).exec()
 
     def _no_bed(self) -> str:
         if self._menus.session.layout.beds:

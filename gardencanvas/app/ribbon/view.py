@@ -132,8 +132,12 @@ class RibbonView(QAbstractScrollArea):
             rows += [(group, bar) for bar in group.bars]
         return rows
 
+    def whole_height(self) -> int:
+        """How high it is with all rows shown."""
+        return _HEAD + _BAR * len(self._rows()) + 6
+
     def _measure_out(self) -> None:
-        height = _HEAD + _BAR * len(self._rows()) + 6
+        height = self.whole_height()
         view = self.viewport()
         self.verticalScrollBar().setRange(0, max(0, height - view.height()))
         self.verticalScrollBar().setPageStep(view.height())
