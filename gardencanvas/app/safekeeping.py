@@ -34,6 +34,7 @@ class Safekeeping(QObject):
     stood = Signal(object)  # Standing: how the unsaved work stands; may come from another thread
     read_only_changed = Signal(bool)
     file_changed = Signal(object)  # Change: what another program did to the file
+    _lost = Signal()  # another window took the file over; from another thread
     _seen = Signal(object, object)  # Change and the stamp it is measured from, from another thread
 
     def __init__(self, session: Session, parent: QObject | None = None) -> None:
@@ -52,6 +53,7 @@ class Safekeeping(QObject):
         session.unsaved_changed.connect(self._edited)
         session.path_changed.connect(self._moved)
         self._seen.connect(self._tell_seen)
+        self._lost.connect(self.may_write)
 
     # whose file it is
 
@@ -101,6 +103,7 @@ class Safekeeping(QObject):
 
     def look(self) -> None:
         """See on a thread whether the file was changed by another program; each change is told once."""
+        self.may_write()
         path, stamp = self.session.path, self.session.stamp
         if self._finished or path is None or stamp is None:
             return
@@ -171,6 +174,9 @@ class Safekeeping(QObject):
         sitting.begin()
         head = Head(work.path, work.garden.name, work.base, datetime.now(UTC))
         write_journal(sitting.journal, head, self._slices.bytes_of(work.garden))
+        if sitting.claimed and not sitting.owns():
+            with contextlib.suppress(RuntimeError):  # the window was closed meanwhile
+                self._lost.emit()
 
     def _clear(self) -> None:
         self._sitting.clear()

@@ -4,7 +4,7 @@ import json
 
 import jsonschema
 import pytest
-from hypothesis import given
+from hypothesis import given, settings
 
 from gardencanvas.files import garden_to_bytes
 from gardencanvas.files.schema import schema
@@ -37,6 +37,7 @@ def test_a_garden_with_one_of_every_kind_is_valid(validator):
 
 
 @given(gardens(most=4))
+@settings(max_examples=20)
 def test_whatever_is_saved_is_valid(value):
     jsonschema.Draft202012Validator(schema()).validate(json.loads(garden_to_bytes(value)))
 

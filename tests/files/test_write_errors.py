@@ -5,6 +5,7 @@ import os
 import resource
 import subprocess
 import sys
+import tempfile
 from pathlib import Path
 
 import pytest
@@ -170,24 +171,30 @@ for name in sys.argv[1:]:
 @pytest.mark.skipif(
     not hasattr(os, "geteuid") or os.geteuid() != 0, reason="only root can become somebody else"
 )
-def test_a_folder_and_a_file_that_may_not_be_written_are_told(tmp_path):
-    """As a user who may read and not write; root may do all."""
-    for folder in (tmp_path, *tmp_path.parents[:2]):
+def test_a_folder_and_a_file_that_may_not_be_written_are_told():
+    """As a user who may read and not write; root may do all. Not in pytest's folder, which is closed to them."""
+    with tempfile.TemporaryDirectory() as name:
+        folder, theirs = Path(name), Path(name) / "theirs"
         folder.chmod(0o755)
-    write_whole(tmp_path / "g.gardencanvas", b"old")
-    theirs = tmp_path / "theirs"
-    theirs.mkdir()
-    theirs.chmod(0o777)
-    locked = theirs / "locked.gardencanvas"
-    write_whole(locked, b"old")
-    locked.chmod(0o444)
-    done = _limited(AS_NOBODY, tmp_path / "g.gardencanvas", locked)
-    assert done.stdout.splitlines() == [
-        "g.gardencanvas could not be written: it is write-protected.",
-        "locked.gardencanvas could not be written: it is write-protected.",
-    ], done.stderr
-    assert (tmp_path / "g.gardencanvas").read_bytes() == b"old"
-    assert locked.read_bytes() == b"old"
+        theirs.mkdir()
+        theirs.chmod(0o777)
+        ours, locked, new = (
+            folder / "g.gardencanvas",
+            theirs / "locked.gardencanvas",
+            folder / "new.gardencanvas",
+        )
+        write_whole(ours, b"old")
+        write_whole(locked, b"old")
+        locked.chmod(0o444)
+        done = _limited(AS_NOBODY, ours, locked, new)
+        assert done.stdout.splitlines() == [
+            "g.gardencanvas could not be written: it is write-protected.",
+            "locked.gardencanvas could not be written: it is write-protected.",
+            "new.gardencanvas could not be written: Permission denied.",
+        ], done.stderr
+        assert ours.read_bytes() == b"old"
+        assert locked.read_bytes() == b"old"
+        assert not new.exists()
 
 
 def _small_disk(folder):
@@ -213,6 +220,18 @@ def test_a_disk_that_is_really_full_keeps_the_old_file(tmp_path):
         assert [p.name for p in tmp_path.iterdir()] == ["g.gardencanvas"]
     finally:
         subprocess.run(["umount", str(tmp_path)], check=True)
+
+
+def test_a_path_of_three_hundred_characters_is_written_and_a_name_too_long_is_told(tmp_path):
+    """Linux allows 4,096 bytes in a path and 255 in one name (limits.h: PATH_MAX, NAME_MAX)."""
+    folder = tmp_path / ("d" * 120) / ("e" * 120)
+    folder.mkdir(parents=True)
+    path = folder / ("f" * 100 + ".gardencanvas")
+    assert len(str(path)) > 300
+    save_garden(NEW, path)
+    assert open_garden(path) == NEW
+    with pytest.raises(CannotWrite, match="File name too long"):
+        save_garden(NEW, folder / ("f" * 300 + ".gardencanvas"))
 
 
 def test_too_many_open_files_is_told(tmp_path):

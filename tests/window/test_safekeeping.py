@@ -258,6 +258,16 @@ def test_taking_over_makes_the_first_read_only(main, open_window, path, monkeypa
     assert open_garden(path) == second.session.garden
 
 
+def test_the_first_sees_that_it_was_taken_over_while_it_works_on(main, open_window, path, monkeypatch, qtbot):
+    answer(monkeypatch, "ask_held", "take")
+    second = open_window(Session.opened(path))
+    qtbot.waitUntil(lambda: not second.keeping.read_only, timeout=5000)
+    edit(main, 0.5)
+    assert main.keeping.keep_now() == ""
+    qtbot.waitUntil(lambda: "Read-only" in main.standing.text(), timeout=5000)
+    assert read_journal(journal_of(main)) == main.session.garden, "its work is kept all the same"
+
+
 # other programs
 
 
