@@ -12,6 +12,7 @@ from collections.abc import Callable
 from datetime import datetime
 from pathlib import Path
 from typing import TypeVar
+from unittest.mock import patch
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # pictures of a new user's window, whoever runs this
@@ -21,7 +22,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
 from PySide6.QtCore import QEvent, QEventLoop, QPoint, QPointF, Qt, QTimer
 from PySide6.QtGui import QMouseEvent
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 
 from gardencanvas.app import filing, theme
 from gardencanvas.app.crop_page import CropPage
@@ -37,8 +38,9 @@ from gardencanvas.crops.model import Variety
 from gardencanvas.crops.tin import SeedLot
 from gardencanvas.files import garden_to_bytes, save_garden
 from gardencanvas.files.keeping.journals import Head, write_journal
-from gardencanvas.files.keeping.sittings import Sitting
+from gardencanvas.files.keeping.sittings import Holder, Sitting
 from gardencanvas.files.keeping.versions import keep_version
+from gardencanvas.files.stamps import Change
 from gardencanvas.garden import edits
 
 OUT = Path(__file__).resolve().parent / "gallery"
@@ -503,6 +505,32 @@ def read_only_small() -> MainWindow:
     main.session.propose(edits.remove(main.session.garden, "layout-1", ["p-leek"]), "Remove")
     settle(1500)
     return main
+
+
+def _asked(ask: Callable[[MainWindow], object]) -> QWidget:
+    """A question as it stands on the screen, without waiting for its answer."""
+    main = window(Session(demo_garden()))
+    asked: list[QMessageBox] = []
+    with (
+        patch.object(QMessageBox, "exec", lambda box: asked.append(box) or 0),
+        patch.object(QMessageBox, "deleteLater", lambda _box: None),
+    ):
+        ask(main)
+    asked[0].show()
+    settle()
+    return asked[0]
+
+
+@state
+def changed_on_disk() -> QWidget:
+    name = "kitchen garden.gardencanvas"
+    return _asked(lambda main: filing.asking.ask_changed(main, name, Change.CHANGED, unsaved=True))
+
+
+@state
+def open_elsewhere() -> QWidget:
+    holder = Holder(4711, datetime(2026, 11, 10, 17, 3).astimezone())
+    return _asked(lambda main: filing.asking.ask_held(main, "kitchen garden.gardencanvas", holder))
 
 
 @state

@@ -74,7 +74,7 @@ def ask_changed(window: QWidget, name: str, change: Change, *, unsaved: bool) ->
         .format(name, mine)
         .strip(),
         window.tr(
-            "Keep both saves yours beside it under a name of its own. Whatever you choose, the other one "
+            "“Keep both” saves yours beside it under a name of its own. Whatever you choose, the other one "
             "stays among the earlier versions in the File menu."
         ),
         answers,

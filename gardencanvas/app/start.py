@@ -77,7 +77,8 @@ def run_window(argv: Sequence[str]) -> int:
         return 2
     window = MainWindow(session)
     faults.Faults(window, window.keep_now).install()
-    app.installEventFilter(Opening(window))
+    if sys.platform == "darwin":  # elsewhere files come as arguments, and a filter costs time at each event
+        app.installEventFilter(Opening(window))
     window.show()
     window.view.fit()
     gc.freeze()  # what a start makes stays: later collections need not look at it

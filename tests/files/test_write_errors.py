@@ -172,7 +172,7 @@ for name in sys.argv[1:]:
     not hasattr(os, "geteuid") or os.geteuid() != 0, reason="only root can become somebody else"
 )
 def test_a_folder_and_a_file_that_may_not_be_written_are_told():
-    """As a user who may read and not write; root may do all. Not in pytest's folder, which is closed to them."""
+    """As a user who may read and not write; root may do all. Not in pytest's folder: it is closed to them."""
     with tempfile.TemporaryDirectory() as name:
         folder, theirs = Path(name), Path(name) / "theirs"
         folder.chmod(0o755)
