@@ -1,6 +1,7 @@
 """What the window does so that nothing is lost: autosave, recovery, other windows, other programs, faults."""
 
 import logging
+import subprocess
 import sys
 import time
 from pathlib import Path
@@ -10,7 +11,7 @@ from PySide6.QtCore import QEvent, QTimer
 from PySide6.QtGui import QFileOpenEvent, QGuiApplication
 from PySide6.QtWidgets import QApplication, QDialog, QLabel, QProgressDialog
 
-from gardencanvas.app import asking, faults, filing, log
+from gardencanvas.app import asking, faults, filing, log, start
 from gardencanvas.app.meanwhile import meanwhile
 from gardencanvas.app.opening import Opening
 from gardencanvas.app.recovery_dialog import RecoveryDialog, found_work, offer_work
@@ -215,6 +216,54 @@ def test_a_damaged_journal_is_shown_and_harms_nothing(crashed, qtbot):
 def test_nothing_is_offered_where_nothing_is_left(main, told):
     offer_work(main, asked=True)
     assert told == ["No window ended with unsaved work."]
+
+
+WINDOW = """
+import sys
+from pathlib import Path
+from gardencanvas.app.session import Session
+from gardencanvas.app.start import application
+from gardencanvas.app.window import MainWindow
+from gardencanvas.garden import edits
+
+app = application()
+window = MainWindow(Session.opened(Path(sys.argv[1])))
+window.show()
+session = window.session
+session.propose(edits.shift(session.garden, "l1", ["p-1"], 0.25, 0.0), "Move")
+window.keeping.stood.connect(lambda standing: print(standing.state, flush=True))
+app.exec()
+"""
+
+
+def test_a_window_that_is_really_killed_leaves_its_work_to_the_next_start(
+    path, open_window, monkeypatch, tmp_path, qtbot
+):
+    """A process of its own, ended by SIGKILL once its first edit is on disk; then what a start does."""
+    command = [sys.executable, "-c", WINDOW, str(path)]
+    child = subprocess.Popen(command, stdout=subprocess.PIPE, text=True)
+    assert child.stdout is not None
+    for line in child.stdout:
+        if line.strip() == State.KEPT:
+            break
+    assert left_over() == [], "it lives"
+    child.kill()
+    child.wait()
+    child.stdout.close()
+    offered = []
+
+    def answered(dialog):
+        offered.append(dialog.what.text())
+        dialog.open.click()
+
+    monkeypatch.setattr(RecoveryDialog, "exec", answered)
+    main = open_window(Session(garden()))
+    start._first_questions(main, own=False)
+    assert offered == ["Against the file: 1 planting changed in First."]
+    (planting,) = main.session.garden.layouts[0].plantings
+    assert planting.pattern.origin == (0.25, 0.0)
+    assert main.session.path == path
+    assert not main.keeping.read_only, "the dead window's claim was stale"
 
 
 # other windows
