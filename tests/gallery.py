@@ -209,6 +209,27 @@ def bed_map_before_printing() -> QWidget:
 
 
 @state
+def what_fits() -> MainWindow:
+    main = window(Session(demo_garden()))
+    panel = main.show_tab("gaps")
+    settle(500)
+    panel.ask_place((5.0, 4.6))
+    while panel.search.busy:
+        settle(50)
+    panel.list.setCurrentRow(0)
+    settle(400)
+    return main
+
+
+@state
+def open_ground() -> MainWindow:
+    main = window(Session(demo_garden()), 1024, 700, dark=True)
+    main.show_tab("gaps")
+    settle(800)
+    return main
+
+
+@state
 def one_selected() -> MainWindow:
     return _select(window(Session(demo_garden())), "p-kohlrabi")
 

@@ -37,7 +37,13 @@ def tabs(window: "MainWindow") -> tuple[Tab, ...]:
 
         return SeedsPanel(window)
 
+    def gaps() -> QWidget:
+        from gardencanvas.app.gaps.panel import GapsPanel
+
+        return GapsPanel(window)
+
     return (
+        Tab("gaps", "left", window.tr("Gaps"), gaps),
         Tab("jobs", "bottom", window.tr("Jobs"), jobs),
         Tab("seeds", "bottom", window.tr("Seeds"), seeds),
     )

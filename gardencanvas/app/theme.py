@@ -124,7 +124,7 @@ QHeaderView::section {{ background: {c.panel}; color: {c.quiet}; border: none;
 QTabWidget::pane {{ border: none; background: {c.panel}; border-radius: 8px; top: -1px; }}
 QTabWidget > QWidget {{ background: {c.panel}; }}
 QTabBar {{ background: transparent; qproperty-drawBase: 0; }}
-QTabBar::tab {{ background: transparent; color: {c.quiet}; padding: 6px 14px; border: none;
+QTabBar::tab {{ background: transparent; color: {c.quiet}; padding: 6px 9px; border: none;
   border-bottom: 2px solid transparent; font-weight: 600; }}
 QTabBar::tab:selected {{ color: {c.ink}; border-bottom: 2px solid {c.accent}; }}
 QTabBar::tab:focus {{ color: {c.accent}; }}

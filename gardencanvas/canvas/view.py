@@ -48,6 +48,7 @@ class PlanView(PlanPane):
     status = Signal(str)  # one line for the status bar
     context_menu = Signal(QPoint, object)  # global place, frozenset of ids
     tool_changed = Signal(str)
+    asked = Signal(object)  # what fits here? a plan point, or the corners of an area
 
     # Qt sends events while the widget is still being made.
     _pressed = _space = False

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
+from gardencanvas.canvas.tools.ask_place import AskPlaceTool
 from gardencanvas.canvas.tools.draw_bed import DrawBedTool, DrawPolygonTool
 from gardencanvas.canvas.tools.draw_structure import DrawStructureTool
 from gardencanvas.canvas.tools.measure import MeasureTool
@@ -26,6 +27,7 @@ def tools_of(view: PlanView) -> dict[str, Tool]:
         StationsTool(view),
         PanTool(view),
         MeasureTool(view),
+        AskPlaceTool(view),
         *(DrawStructureTool(view, kind) for kind in KINDS),
     )
     return {tool.name: tool for tool in made}
