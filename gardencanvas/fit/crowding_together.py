@@ -12,7 +12,7 @@ from gardencanvas.fit.judged import Judged, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
 from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.fit.stands import Stand
-from gardencanvas.fit.thresholds import KEPT_STRAINS, PRESSES
+from gardencanvas.fit.thresholds import KEPT_CLASHES, KEPT_STRAINS, PRESSES
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
@@ -24,7 +24,7 @@ class _Pressed:
     """What several neighbours take of some stations, week by week of the stand."""
 
     rows: Ints  # stations
-    parts: tuple[tuple[Stand, Floats], ...]  # what each may take, (rows, weeks)
+    parts: tuple[tuple[Stand, Floats], ...]  # what each may take over their growth, (rows,)
     lost: Floats  # (rows, weeks): share of the usual capture, to all together
     loss: Floats  # (rows,): of the whole growth
 
@@ -62,38 +62,52 @@ def _pressed(stand: Stand, meetings: Sequence[Meeting], alone: Marks) -> _Presse
         side = meeting.side(stand)
         most[side.stations] += side.pressed
         highest[side.stations] = np.maximum(highest[side.stations], side.pressed)
-    rows = np.flatnonzero(
-        (most > highest) & (stand.alone.kept - most < KEPT_STRAINS) & (alone < Verdict.CLASHES)
-    )
+    # no more is lost than the mean of all: a first look that needs no week
+    enough = np.where(alone >= Verdict.STRAINS, KEPT_CLASHES, KEPT_STRAINS)
+    rows = np.flatnonzero((most > highest) & (stand.alone.kept - most < enough) & (alone < Verdict.CLASHES))
     if len(rows) == 0:
         return None
     weeks = np.arange(stand.begin, stand.end)
-    crowds = [_weekly(stand, m, m.side(stand).crowd, rows) for m in meetings]
-    overs = [_weekly(stand, m, m.side(stand).beside, rows) for m in meetings]
-    crowd: Floats = np.sum(crowds, axis=0)
-    over: Floats = np.sum(overs, axis=0)
+    crowd, over = np.zeros((2, len(rows), len(weeks)))
+    parts = []
+    for meeting in meetings:
+        part = _added(stand, meeting, rows, crowd, over)
+        if part is not None:
+            parts.append((_other(meeting, stand), part))
     lost = lost_to(stand, rows, weeks, crowd, over)
-    parts = tuple((_other(m, stand), c - o) for m, c, o in zip(meetings, crowds, overs, strict=True))
-    return _Pressed(rows, parts, lost, lost @ stand.alone.weight[weeks])
+    return _Pressed(rows, tuple(parts), lost, lost @ stand.alone.weight[weeks])
 
 
 def _other(meeting: Meeting, stand: Stand) -> Stand:
     return meeting.b if stand is meeting.a else meeting.a
 
 
-def _weekly(stand: Stand, meeting: Meeting, spells: Floats, rows: Ints) -> Floats:
-    """Something by touched station and spell, for some stations and each of the stand's weeks."""
+def _added(stand: Stand, meeting: Meeting, rows: Ints, crowd: Floats, over: Floats) -> Floats | None:
+    """Add what one neighbour takes of some stations, week by week of the stand.
+
+    Parameters
+    ----------
+    crowd, over
+        As for ``lost_to``, shape (rows, weeks of the stand); they are added to.
+
+    Returns
+    -------
+    ndarray or None
+        What it takes at most over the growth of each, shape (rows,); None where it takes nothing of them.
+    """
     side = meeting.side(stand)
-    place = np.full(len(stand.index), -1)
-    place[side.stations] = np.arange(len(side.stations))
+    place = np.minimum(np.searchsorted(side.stations, rows), len(side.stations) - 1)
+    touched = np.flatnonzero((side.stations[place] == rows) & (side.pressed[place] > 0.0))
     until = min(meeting.end, stand.end)
-    weekly = np.zeros((len(rows), stand.end - stand.begin))
-    touched = np.flatnonzero(place[rows] >= 0)
-    spell = meeting.spell[: max(until - meeting.begin, 0)]
-    weekly[touched, meeting.begin - stand.begin : max(until, meeting.begin) - stand.begin] = spells[
-        place[rows[touched]]
-    ][:, spell]
-    return weekly
+    if len(touched) == 0 or until <= meeting.begin:
+        return None
+    here, spell = place[touched], meeting.spell[: until - meeting.begin]
+    span = slice(meeting.begin - stand.begin, until - stand.begin)
+    crowd[touched, span] += side.crowd[here][:, spell]
+    over[touched, span] += side.beside[here][:, spell]
+    taken = np.zeros(len(rows))
+    taken[touched] = side.pressed[here]
+    return taken
 
 
 def _judged(stand: Stand, meetings: Sequence[Meeting], pressed: _Pressed, some: Ints, marks: Marks) -> Judged:
@@ -104,7 +118,7 @@ def _judged(stand: Stand, meetings: Sequence[Meeting], pressed: _Pressed, some: 
     takes: dict[str, float] = {}
     for other, part in pressed.parts:
         name = other.planting.id
-        takes[name] = takes.get(name, 0.0) + float(part[row] @ weight)
+        takes[name] = takes.get(name, 0.0) + float(part[row])
     named = sorted(takes, key=lambda n: (-takes[n], n))
     named = [n for n in named if takes[n] >= PRESSES / 2] or named[:1]
     others = tuple(next(o for o, _ in pressed.parts if o.planting.id == n) for n in named)
