@@ -53,6 +53,7 @@ class GapsPanel(QWidget):
         self._measure = Measure(window.units)
         self._where: Point | tuple[Point, ...] | None = None
         self._proposals: tuple[Proposal, ...] = ()
+        self._elsewhere = True
         self.search = GapSearch(self._session, self)
         self.search.told.connect(self._told)
         self.search.found.connect(self._found)
@@ -245,6 +246,7 @@ class GapsPanel(QWidget):
         """Ask what fits at a point, or in an area."""
         question = self.question
         self._begin(self.tr("Looking for what fits there…"))
+        self._elsewhere = False  # all at one place: their outlines would lie on each other
         self.search.ask(lambda survey, checker: by_place(survey, checker, where, question))
 
     def ask_crop(self) -> None:
@@ -268,6 +270,7 @@ class GapsPanel(QWidget):
 
     def _begin(self, sentence: str) -> None:
         self._session.preview(None)
+        self._elsewhere = True
         self._proposals = ()
         self._places.put(())
         self.list.clear()
@@ -296,7 +299,7 @@ class GapsPanel(QWidget):
             item = QListWidgetItem(words.line(proposal, layout, known, self._measure))
             item.setData(Qt.ItemDataRole.UserRole, proposal)
             self.list.addItem(item)
-        self._light_up(answer.proposals)
+        self._light_up(answer.proposals if self._elsewhere else ())
         if answer.proposals:
             self.said.setText(self.tr("Best first. Hover to try one out, Enter plants it."))
             return

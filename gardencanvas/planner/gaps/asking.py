@@ -310,9 +310,10 @@ def _last(
 ) -> Generator[Progress, None, list[Proposal]]:
     """Single plants where there is most clearance, though not enough by any rule: the engine decides.
 
-    Neighbours that fare badly as it is may take no harm from one plant more.
+    Not in a drawn area: it says how far plants may spread.
     """
-    rows = [(float(o.short_m[r]), n, r) for n, o in enumerate(every) for r in np.flatnonzero(o.lit).tolist()]
+    beds = [(n, o) for n, o in enumerate(every) if o.ground.region.whole]
+    rows = [(float(o.short_m[r]), n, r) for n, o in beds for r in np.flatnonzero(o.lit).tolist()]
     for _, number, row in sorted(rows)[:_LAST_ROWS]:
         offer = every[number]
         for at in offer.ground.region.roomiest(offer.apart[row], _LAST_PLACES):

@@ -26,11 +26,16 @@ class Region:
     points: Bools  # of the field's points inside
     ground: BaseGeometry
 
+    @property
+    def whole(self) -> bool:
+        """Whether its edge is that of the bed: plants may lean over it."""
+        return self.ground is self.surveyed.field.ground
+
     @cached_property
     def edge_m(self) -> Singles:
         """How far the region's points lie from its edge, shape (n,)."""
         field = self.surveyed.field
-        if self.ground is field.ground:
+        if self.whole:
             return field.edge_m[self.points]
         line = self.ground.boundary
         shapely.prepare(line)

@@ -91,7 +91,7 @@ def offers(survey: Survey, ground: Ground, sprouts: Sprouts, room: Room) -> Offe
     apart = np.stack(every, axis=1) if every else np.zeros((sprouts.count, 0))
     margin = sprouts.margin_m
     clear = _clearances(region, apart, margin)
-    if room is Room.SHARED and region.ground is region.surveyed.field.ground:
+    if room is Room.SHARED and region.whole:
         # where there is no room with a margin, a plant may still stand at the very edge of its bed
         margin = np.where(clear.max(axis=1) < 0.0, 0.0, margin)
         clear = _clearances(region, apart, margin)
