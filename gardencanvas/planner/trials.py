@@ -8,7 +8,6 @@ from gardencanvas.planner.case import Case
 from gardencanvas.planner.effort import LARGEST, effort
 from gardencanvas.planner.outcome import mends, with_cost
 
-
 USUAL = 2  # plantings of most findings
 
 
