@@ -117,9 +117,11 @@ class Sitting:
         with contextlib.suppress(CannotWrite), _alone(self.home):
             if _owner(self.home) == self.name:
                 (self.home / _OWNER).unlink(missing_ok=True)
-        forget(self.home, self.name)
-        os.close(self._file)
+        with contextlib.suppress(CannotWrite):  # at worst it is offered once more
+            self.clear()
+        os.close(self._file)  # before its file goes: Windows removes no open file
         self._file = None
+        forget(self.home, self.name)
         remove_if_empty(self.home)
 
     def abandon(self) -> None:
