@@ -256,7 +256,7 @@ def _pressed(stands: Stands, pairings: Sequence[Pairing], mine: Sequence[Judged]
         return []
     alone = np.zeros(stands[0].planting.pattern.count, dtype=np.uint8)
     for each in mine:
-        if each.finding.code == Code.CROWDED:
+        if each.finding.code in (Code.CROWDED, Code.TOO_LATE):
             np.maximum.at(alone, each.finding.stations, each.marks)
     meetings = [m for p in pairings for m in p.meetings]
     found = (

@@ -83,6 +83,8 @@ def _by_meeting(
     troubled: list[bool] = []
     for stand, other in ((meeting.a, meeting.b), (meeting.b, meeting.a)):
         crowded, timed = crowding(meeting, stand), timing(meeting, stand)
+        if crowded is not None and timed is not None and _says_it(timed, crowded):
+            crowded = None
         judged += [j for j in (crowded, timed) if j is not None]
         if timed is not None or overhung(stand, meeting, over):
             sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
@@ -92,6 +94,14 @@ def _by_meeting(
         judged.append(found)
         other = _other(meeting.a, meeting.b, found)
         sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
+
+
+def _says_it(one: Judged, other: Judged) -> bool:
+    """Whether one finding marks every station of another, and none less badly: then one is enough."""
+    size = int(max(one.finding.stations.max(), other.finding.stations.max())) + 1
+    mark = np.zeros(size, dtype=np.uint8)
+    mark[one.finding.stations] = one.marks
+    return bool((mark[other.finding.stations] >= other.marks).all())
 
 
 def _by_neighbours(
