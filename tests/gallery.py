@@ -25,6 +25,8 @@ from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 
 from gardencanvas.app import filing, theme
+from gardencanvas.app.comparing.dialog import ComparisonDialog
+from gardencanvas.app.comparing.layouts_dialog import LayoutsDialog
 from gardencanvas.app.crop_page import CropPage
 from gardencanvas.app.finding import find_command, find_on_plan
 from gardencanvas.app.own_form.variety_form import VarietyForm
@@ -41,7 +43,7 @@ from gardencanvas.files.keeping.journals import Head, write_journal
 from gardencanvas.files.keeping.sittings import Holder, Sitting
 from gardencanvas.files.keeping.versions import keep_version
 from gardencanvas.files.stamps import Change
-from gardencanvas.garden import edits
+from gardencanvas.garden import edits, layouts
 
 OUT = Path(__file__).resolve().parent / "gallery"
 Made = TypeVar("Made", bound=QWidget)
@@ -227,6 +229,40 @@ def open_ground() -> MainWindow:
     main.show_tab("gaps")
     settle(800)
     return main
+
+
+def _two_layouts() -> MainWindow:
+    main = window(Session(demo_garden()))
+    garden, copy = layouts.duplicated(main.session.garden, main.session.layout_id, "With fewer lettuces")
+    lettuce = next(p for p in garden.layout(copy).plantings if p.crop == "lettuce")
+    main.session.propose(edits.remove(garden, copy, [lettuce.id]), "Try out")
+    settle()
+    return main
+
+
+@state
+def comparison_table() -> QWidget:
+    dialog = ComparisonDialog(_two_layouts())
+    dialog.show()
+    settle(1500)
+    return dialog
+
+
+@state
+def comparison_by_week() -> QWidget:
+    dialog = ComparisonDialog(_two_layouts())
+    dialog.tabs.setCurrentIndex(1)
+    dialog.show()
+    settle(1500)
+    return dialog
+
+
+@state
+def layouts_listed() -> QWidget:
+    dialog = LayoutsDialog(_two_layouts())
+    dialog.show()
+    settle()
+    return dialog
 
 
 @state

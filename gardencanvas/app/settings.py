@@ -23,7 +23,16 @@ def flag(key: str, *, default: bool) -> bool:
     return text(key, "yes" if default else "no") == "yes"
 
 
-def keep(key: str, value: str | bool) -> None:
+def number(key: str, default: int) -> int:
+    """A whole number that was kept; the default where there is none, or what is kept is none."""
+    kept = store().value(key, default)
+    try:
+        return int(kept)
+    except (TypeError, ValueError):
+        return default
+
+
+def keep(key: str, value: str | bool | int) -> None:
     """Remember a word, or a yes or no."""
     store().setValue(key, ("yes" if value else "no") if isinstance(value, bool) else value)
 

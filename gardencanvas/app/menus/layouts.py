@@ -22,6 +22,23 @@ class Layouts(QObject):
         self._shown = menu.addMenu(self.tr("Show &layout"))
         self._shown.aboutToShow.connect(self._fill)
         menus.add(menu, "duplicate layout", self.tr("&Duplicate this layout…"), self._duplicate)
+        menus.add(menu, "layouts", self.tr("A&ll layouts…"), self._all, "Ctrl+Shift+Y")
+        menus.add(menu, "compare", self.tr("&Compare layouts…"), self._compare, "Ctrl+Y", self._only_one)
+
+    def _only_one(self) -> str:
+        if len(self._menus.session.garden.layouts) > 1:
+            return ""
+        return self.tr("There is one layout only: duplicate it to try something else.")
+
+    def _all(self) -> None:
+        from gardencanvas.app.comparing.layouts_dialog import LayoutsDialog  # not needed to start
+
+        LayoutsDialog(self._window).exec()
+
+    def _compare(self) -> None:
+        from gardencanvas.app.comparing.dialog import ComparisonDialog  # not needed to start
+
+        ComparisonDialog(self._window).exec()
 
     def _fill(self) -> None:
         session = self._menus.session
