@@ -62,7 +62,7 @@ def _bedmap(arguments: argparse.Namespace) -> int:
     stages = tuple(arguments.on or ())
     plan = Plan(garden, layout, report, crops, Measure(), stages[0] if stages else layout.middle)
     beds = _beds(layout, arguments.beds)
-    options = Options(arguments.scale, beds, stages, overview=not beds)
+    options = Options(arguments.scale, beds or None, stages, overview=not beds)
     try:
         pages = write_bedmap(
             plan, arguments.out, arguments.paper, landscape=not arguments.portrait, options=options

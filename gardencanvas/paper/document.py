@@ -1,13 +1,22 @@
 """Documents: pages that draw themselves on a sheet, on a PDF, a printer or a picture alike."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
 from typing import Literal
 
 from PySide6.QtCore import QBuffer, QByteArray, QCoreApplication, QIODevice, QMarginsF, QSizeF
-from PySide6.QtGui import QGuiApplication, QPagedPaintDevice, QPageLayout, QPageSize, QPainter, QPdfWriter
+from PySide6.QtGui import (
+    QGuiApplication,
+    QPagedPaintDevice,
+    QPageLayout,
+    QPageSize,
+    QPainter,
+    QPdfWriter,
+    QPicture,
+)
 
 from gardencanvas.files import CannotWrite, write_whole
 from gardencanvas.paper.sheet import Box, Sheet
@@ -21,6 +30,7 @@ PAPERS: dict[Paper, QPageSize.PageSizeId] = {
 }
 MARGIN_MM = 12.0  # home printers leave 3 to 6 mm unprinted; a clipboard's clamp takes the rest
 RESOLUTION = 1200
+PER_MM = RESOLUTION / 25.4
 
 Page = Callable[[Sheet], None]
 Told = Callable[[int, int], bool]  # pages done, pages in all; False gives up
@@ -131,12 +141,31 @@ def _paint_all(
             raise GivenUp
         if number:
             device.newPage()
-        page(Sheet(painter, per_mm, box))
+        painter.save()
+        page(_sheet(painter, per_mm, box))
+        painter.restore()
+
+
+def _sheet(painter: QPainter, per_mm: float, box: Box) -> Sheet:
+    """A sheet whose letters are measured alike on every device, so that every line breaks alike."""
+    painter.scale(per_mm / PER_MM, per_mm / PER_MM)
+    return Sheet(painter, PER_MM, box)
+
+
+@contextmanager
+def measuring(box: Box) -> Iterator[Sheet]:
+    """A sheet that is thrown away: to see how much room words take."""
+    picture, painter = QPicture(), QPainter()
+    painter.begin(picture)
+    try:
+        yield Sheet(painter, PER_MM, box)
+    finally:
+        painter.end()
 
 
 def paint_page(document: Document, number: int, painter: QPainter, per_mm: float) -> None:
     """One page on any painter, its margins included: the painter's origin is the sheet's corner."""
     painter.save()
     painter.translate(MARGIN_MM * per_mm, MARGIN_MM * per_mm)
-    document.pages[number](Sheet(painter, per_mm, document.setup.box))
+    document.pages[number](_sheet(painter, per_mm, document.setup.box))
     painter.restore()

@@ -1,13 +1,15 @@
 """A sheet of paper to draw on in millimetres, whatever lies under the painter."""
 
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygonF
 
-_BLACK = QColor("#000000")
+_BLACK, _WHITE = QColor("#000000"), QColor("#ffffff")
 
-SCALES = (10, 20, 25, 50, 75, 100, 150, 200, 250, 500, 1000)
+SCALES = (10, 15, 20, 25, 30, 40, 50, 60, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750, 1000)
 
 
 @dataclass(frozen=True)
@@ -18,6 +20,26 @@ class Box:
     y: float
     width: float
     height: float
+
+    @property
+    def right(self) -> float:
+        """Its right side."""
+        return self.x + self.width
+
+    @property
+    def bottom(self) -> float:
+        """Its lower side."""
+        return self.y + self.height
+
+    def grown(self, by: float) -> "Box":
+        """The box with so much more on each side."""
+        return Box(self.x - by, self.y - by, self.width + 2 * by, self.height + 2 * by)
+
+    def meets(self, other: "Box") -> bool:
+        """Whether the two overlap by more than their edges."""
+        return (
+            self.x < other.right and other.x < self.right and self.y < other.bottom and other.y < self.bottom
+        )
 
 
 class Sheet:
@@ -57,6 +79,45 @@ class Sheet:
     def ring(self, points: list[tuple[float, float]]) -> None:
         """A closed outline."""
         self.painter.drawPolygon(QPolygonF([self.at(x, y) for x, y in points]))
+
+    def rope(self, points: Sequence[tuple[float, float]]) -> None:
+        """A line through some points."""
+        self.painter.drawPolyline(QPolygonF([self.at(x, y) for x, y in points]))
+
+    def white(self, points: Sequence[tuple[float, float]]) -> None:
+        """Clear an area of what was drawn there."""
+        self.painter.setPen(Qt.PenStyle.NoPen)
+        self.painter.setBrush(_WHITE)
+        self.painter.drawPolygon(QPolygonF([self.at(x, y) for x, y in points]))
+
+    def white_box(self, box: Box) -> None:
+        """Clear a box of what was drawn there."""
+        self.painter.fillRect(self.rect(box), _WHITE)
+
+    def fill(self, *, black: bool) -> None:
+        """Fill what is drawn next with the pen that is set."""
+        self.painter.setBrush(_BLACK if black else _WHITE)
+
+    @contextmanager
+    def clipped(self, box: Box) -> Iterator[None]:
+        """Draw nothing outside a box meanwhile."""
+        self.painter.save()
+        self.painter.setClipRect(self.rect(box), Qt.ClipOperation.IntersectClip)
+        try:
+            yield
+        finally:
+            self.painter.restore()
+
+    @contextmanager
+    def turned(self, x: float, y: float, degrees: float) -> Iterator[None]:
+        """Draw meanwhile in millimetres from a point, turned clockwise."""
+        self.painter.save()
+        self.painter.translate(self.at(x, y))
+        self.painter.rotate(degrees)
+        try:
+            yield
+        finally:
+            self.painter.restore()
 
     def square(self, x: float, y: float, side: float) -> None:
         """A square from its upper left corner."""

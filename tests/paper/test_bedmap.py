@@ -156,21 +156,6 @@ def test_fonts_are_embedded(demo, tmp_path):
         assert any(k.startswith("/FontFile") for k in inner["/FontDescriptor"].get_object())
 
 
-def test_twenty_numbers_in_one_bed_do_not_overlap(full, monkeypatch):
-    taken = []
-    from gardencanvas.paper.bedmap import drawing
-
-    real = drawing._number
-    monkeypatch.setattr(drawing, "_number", lambda *a: (real(*a), taken.append(a[-1]))[0])
-    document = bed_map(full, Setup(), Options(overview=False))
-    paint(document, 0)
-    boxes = [b for b in taken[-1].boxes if b.height == drawing._LABEL_MM and b.width < 10]
-    assert len(boxes) == 20
-    for a, b in combinations(boxes, 2):
-        apart = a.x + a.width <= b.x or b.x + b.width <= a.x or a.y + a.height <= b.y or b.y + b.height <= a.y
-        assert apart
-
-
 def paint(document, number, per_mm=300 / 25.4):
     size = document.setup.size_mm
     image = QImage(

@@ -79,7 +79,7 @@ class BedMapDialog(PrintDialog):
         whole = len(ticked) == len(items)
         return Options(
             scale=self.scale.currentData(),
-            beds=() if whole else (ticked or ("none",)),
+            beds=None if whole else ticked,
             stages=self.stages.currentData(),
             overview=whole,
         )

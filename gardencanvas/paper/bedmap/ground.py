@@ -41,14 +41,18 @@ class Tile:
 
     @property
     def name(self) -> str:
-        """``B2``: the second row's second sheet… letters for columns, numbers for rows."""
-        letters = ""
-        column = self.column
-        while True:
-            letters = chr(ord("A") + column % 26) + letters
-            column = column // 26 - 1
-            if column < 0:
-                return f"{letters}{self.row + 1}"
+        """``B2``: the second column's second sheet."""
+        return tile_name(self.column, self.row)
+
+
+def tile_name(column: int, row: int) -> str:
+    """Letters for columns, numbers for rows, both counted from 0: (1, 1) is ``B2``."""
+    letters = ""
+    while True:
+        letters = chr(ord("A") + column % 26) + letters
+        column = column // 26 - 1
+        if column < 0:
+            return f"{letters}{row + 1}"
 
 
 def extent(rings: Iterable[Iterable[Point]]) -> tuple[Point, Point]:

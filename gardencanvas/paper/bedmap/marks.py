@@ -3,11 +3,8 @@
 from collections.abc import Callable
 from math import cos, pi, sin
 
-from PySide6.QtGui import QColor
-
 from gardencanvas.paper.sheet import Sheet
 
-_INK = QColor("#000000")
 Mark = Callable[[Sheet, float, float, float], None]
 
 
@@ -21,6 +18,7 @@ def draw_mark(sheet: Sheet, number: int, x: float, y: float, size: float = 1.5) 
 
 
 def _ring(sheet: Sheet, x: float, y: float, r: float) -> None:
+    sheet.fill(black=False)
     sheet.circle(x, y, r)
 
 
@@ -30,15 +28,14 @@ def _polygon(corners: int, turn: float = -pi / 2, *, full: bool = False) -> Mark
             (x + 1.15 * r * cos(turn + 2 * pi * i / corners), y + 1.15 * r * sin(turn + 2 * pi * i / corners))
             for i in range(corners)
         ]
-        if full:
-            sheet.painter.setBrush(_INK)
+        sheet.fill(black=full)
         sheet.ring(ring)
 
     return draw
 
 
 def _disc(sheet: Sheet, x: float, y: float, r: float) -> None:
-    sheet.painter.setBrush(_INK)
+    sheet.fill(black=True)
     sheet.circle(x, y, r)
 
 
@@ -55,8 +52,9 @@ def _cross(sheet: Sheet, x: float, y: float, r: float) -> None:
 
 
 def _dotted_ring(sheet: Sheet, x: float, y: float, r: float) -> None:
+    sheet.fill(black=False)
     sheet.circle(x, y, r)
-    sheet.painter.setBrush(_INK)
+    sheet.fill(black=True)
     sheet.circle(x, y, r * 0.3)
 
 

@@ -38,11 +38,14 @@ class Plan:
 class Options:
     """How a bed map is wanted.
 
-    ``scale``: 20 for 1:20; None for the largest that fits. ``beds``: ids, none for the whole garden.
+    ``scale``: 20 for 1:20; None for the largest that fits. ``beds``: ids; None for every bed.
     ``stages``: days on which each bed is shown, one drawing for each; none for all that is planted in it.
+    ``overview``: a first page with the whole garden. ``whole``: the beds in one drawing over as many sheets
+    as it takes, and not a page for each.
     """
 
     scale: int | None = None
-    beds: tuple[str, ...] = ()
+    beds: tuple[str, ...] | None = None
     stages: tuple[date, ...] = ()
     overview: bool = True
+    whole: bool = False

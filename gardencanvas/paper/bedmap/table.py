@@ -1,175 +1,128 @@
-"""The planting table below a bed, and the cautions that go with what grows in it."""
+"""The planting table below a bed: laid out for a width and a size of letters, drawn in parts."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import timedelta
 
-from gardencanvas.crops.model import Crop
-from gardencanvas.fit.report import Finding, Verdict
-from gardencanvas.garden.planting import Planting
 from gardencanvas.paper.bedmap.marks import draw_mark
-from gardencanvas.paper.bedmap.plan import Plan
+from gardencanvas.paper.bedmap.rows import PLANT_OUT, SOW, Row
 from gardencanvas.paper.sheet import Box, Sheet
-from gardencanvas.words.findings import reason
-from gardencanvas.words.plain import crop_name, planting_name, short_day
 
-_POINTS = 7.5
-_LINE_MM = 3.4
-_PAD_MM = 1.0
-COLUMNS = (
-    ("", 10), ("crop, variety", 34), ("plants", 12), ("every", 22), ("deep", 12), ("sow", 16),
-    ("plant out", 16), ("harvest", 30), ("shares with", 32), ("what to watch", 84),
+SIZES = (8.5, 8.0, 7.5)  # of letters, the first that has room
+_LEADING = 1.3
+_PAD_MM = 1.4
+_TICK_MM = 2.4
+_WIDE_MM = 230.0
+_WIDE = (
+    ("", 13), ("crop, variety", 44), ("plants", 19), ("every", 24), ("deep", 15), ("sow", 22),
+    ("plant out", 22), ("harvest", 36), ("fit", 16), ("shares with", 62),
 )  # fmt: skip
-NARROW = (
-    ("", 9), ("crop, variety", 32), ("plants", 12), ("every", 20), ("deep", 12), ("sow", 15),
-    ("plant out", 15), ("harvest", 28), ("shares with", 26), ("what to watch", 40),
+_NARROW = (
+    ("", 12), ("crop, variety", 33), ("plants", 14), ("every", 23), ("deep", 15), ("sow", 19),
+    ("plant out", 19), ("harvest", 32), ("fit", 14), ("shares with", 32),
 )  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)
-class Row:
-    """One planting of the table: its number and its cells."""
-
-    number: int
-    cells: tuple[str, ...]
-
-
-def rows_of(plan: Plan, numbered: Sequence[tuple[int, Planting]]) -> tuple[Row, ...]:
-    """The rows of the table."""
-    return tuple(Row(number, tuple(_cells(plan, number, planting))) for number, planting in numbered)
-
-
-def _cells(plan: Plan, number: int, planting: Planting) -> Iterator[str]:
-    crop = plan.catalogue.resolve(planting.crop, planting.variety)
-    fit = plan.report.plantings[planting.id]
-    pattern = planting.pattern
-    spacing = plan.measure.small(pattern.spacing_m)
-    if pattern.kind == "rows" and pattern.rows > 1:
-        spacing += f" × {plan.measure.small(pattern.row_spacing_m)}"
-    start = planting.start
-    yield str(number)
-    yield planting_name(plan.catalogue, planting)
-    clumps = f" ({pattern.count} × {planting.per_station})" if planting.per_station > 1 else ""
-    yield f"{planting.plants}{clumps}"
-    yield spacing
-    sown = start.kind == "sown"
-    depth = crop.sowing_depth_m
-    yield plan.measure.small(depth.mid) if sown and depth is not None else "–"
-    yield _sow(planting, crop)
-    yield short_day(start.on) if start.kind in ("raised", "set") else ("seen" if not sown else "–")
-    yield f"{short_day(fit.harvest_first)} – {short_day(fit.harvest_last)}"
-    yield ", ".join(_shares(plan, planting)) or "–"
-    yield _watch(plan, planting)
-
-
-def _sow(planting: Planting, crop: Crop) -> str:
-    start = planting.start
-    if start.kind == "sown":
-        return short_day(start.on)
-    if start.kind != "raised":
-        return "–"
-    if start.sown_on is not None:
-        return short_day(start.sown_on)
-    if crop.nursery_d is None:
-        return "not known"
-    return short_day(start.on - timedelta(days=round(crop.nursery_d.mid)))
-
-
-def _shares(plan: Plan, planting: Planting) -> list[str]:
-    """The crops it shares ground with, each once."""
-    names: dict[str, None] = {}
-    for finding in plan.report.of(planting.id):
-        if finding.verdict is Verdict.SHARES:
-            for other in finding.plantings:
-                item = plan.layout.by_id.get(other)
-                if other != planting.id and isinstance(item, Planting):
-                    names[crop_name(plan.catalogue, item.crop)] = None
-    return list(names)
-
-
-def _watch(plan: Plan, planting: Planting) -> str:
-    """What is wrong with it, worst first, in at most two sentences."""
-    found: list[Finding] = [
-        f
-        for f in plan.report.of(planting.id)
-        if f.verdict >= Verdict.STRAINS and f.plantings[0] == planting.id
-    ]
-    said = [reason(f, plan.garden, plan.layout.id, plan.catalogue, plan.measure) for f in found[:2]]
-    more = f" And {len(found) - 2} more." if len(found) > 2 else ""
-    return " ".join(said) + more
-
-
-def cautions(plan: Plan, plantings: Sequence[Planting]) -> str:
-    """The usual cautions for what grows in a bed; each crop once. Empty where there are none."""
-    said: dict[str, str] = {}
-    for planting in plantings:
-        crop = plan.catalogue.resolve(planting.crop, planting.variety)
-        told = [f"{h.part}: {h.hazard}. {h.caution}" for h in crop.hazards if h.severity != "low"]
-        if told:
-            said[crop.name] = f"{crop.name} – {' '.join(told)}"
-    if not said:
-        return ""
-    return "Caution. " + "  ".join(said.values()) + " Follow local rules and qualified advice."
-
-
 class Table:
-    """Lays the rows out for a sheet's width; draws as many as there is room for."""
+    """Rows with their heights, for one size of letters."""
 
-    def __init__(self, sheet: Sheet, rows: Sequence[Row]) -> None:
-        self._columns = COLUMNS if sheet.box.width > 230 else NARROW
-        self._sheet = sheet
-        self.rows = list(rows)
-        unit = sheet.box.width / sum(w for _, w in self._columns)
-        self._widths = [w * unit for _, w in self._columns]
-        self.heights = [self._height(row) for row in self.rows]
+    rows: tuple[Row, ...]
+    points: float
+    widths: tuple[float, ...]
+    names: tuple[str, ...]
+    heights: tuple[float, ...]
 
-    def _height(self, row: Row) -> float:
-        most = max(
-            self._sheet.lines_of(cell, width - 1.5, _POINTS)
-            for cell, width in zip(row.cells, self._widths, strict=True)
-        )
-        return most * _LINE_MM + _PAD_MM
+    @property
+    def line(self) -> float:
+        """Height of a line of words, millimetres."""
+        return self.points / 72 * 25.4 * _LEADING
+
+    @property
+    def head(self) -> float:
+        """Height of the heading."""
+        return self.line + 1.6
 
     @property
     def height(self) -> float:
-        """Of the whole table, its heading included."""
-        return 5.0 + sum(self.heights)
+        """Of the whole table, its heading included; nothing where it has no row."""
+        return self.head + sum(self.heights) if self.rows else 0.0
 
-    def draw(self, rows: Sequence[int], top: float) -> float:
-        """Draw some rows by index below their heading; where they end."""
-        sheet, x = self._sheet, 0.0
-        for (name, _), width in zip(self._columns, self._widths, strict=True):
-            sheet.text(Box(x, top, width - 1, 4), name, 7, bold=True)
-            x += width
-        sheet.pen(0.25)
-        sheet.line(0, top + 4.4, sheet.box.width, top + 4.4)
-        y = top + 5.0
-        for index in rows:
-            self._draw(self.rows[index], y)
-            y += self.heights[index]
-            sheet.pen(0.08)
-            sheet.line(0, y - 0.3, sheet.box.width, y - 0.3)
-        return y
 
-    def _draw(self, row: Row, y: float) -> None:
-        x = 0.0
-        for i, (cell, width) in enumerate(zip(row.cells, self._widths, strict=True)):
-            if i == 0:
-                draw_mark(self._sheet, row.number, 1.4, y + 1.9, 1.7)
-                self._sheet.text(Box(3.4, y, width - 3.4, _LINE_MM + 0.4), cell, 8, bold=True)
-            else:
-                self._sheet.text(Box(x, y, width - 1.5, 400), cell, _POINTS, lines=True)
-            x += width
+def table_of(sheet: Sheet, rows: Sequence[Row], points: float) -> Table:
+    """Lay rows out for the sheet's width."""
+    columns = _WIDE if sheet.box.width > _WIDE_MM else _NARROW
+    unit = sheet.box.width / sum(w for _, w in columns)
+    widths = tuple(w * unit for _, w in columns)
+    table = Table(tuple(rows), points, widths, tuple(name for name, _ in columns), ())
+    heights = tuple(_height(sheet, table, row) for row in rows)
+    return Table(table.rows, points, widths, table.names, heights)
+
+
+def _height(sheet: Sheet, table: Table, row: Row) -> float:
+    most = max(
+        sheet.lines_of(cell, _room(table, i), table.points, bold=i == 1) for i, cell in enumerate(row.cells)
+    )
+    below = sum(sheet.lines_of(text, _below_width(table), table.points) for text in row.below)
+    return (most + below) * table.line + _PAD_MM
+
+
+def _room(table: Table, column: int) -> float:
+    """Width for a cell's words."""
+    return table.widths[column] - 1.5 - (_TICK_MM + 1.2 if column in (SOW, PLANT_OUT) else 0.0)
+
+
+def _below_width(table: Table) -> float:
+    return sum(table.widths[1:]) - 1.0
+
+
+def draw_table(sheet: Sheet, table: Table, rows: Sequence[int], top: float) -> float:
+    """Draw some rows by index below their heading; where they end."""
+    x = 0.0
+    for name, width in zip(table.names, table.widths, strict=True):
+        sheet.text(Box(x, top, width - 1, table.line), name, table.points - 0.5)
+        x += width
+    sheet.pen(0.35)
+    y = top + table.head
+    sheet.line(0, y - 0.9, sheet.box.width, y - 0.9)
+    for index in rows:
+        _draw(sheet, table, table.rows[index], y)
+        y += table.heights[index]
+        sheet.pen(0.1)
+        sheet.line(0, y - 0.9, sheet.box.width, y - 0.9)
+    return y
+
+
+def _draw(sheet: Sheet, table: Table, row: Row, y: float) -> None:
+    x, lines = 0.0, 1
+    for i, (cell, width) in enumerate(zip(row.cells, table.widths, strict=True)):
+        if i == 0:
+            draw_mark(sheet, row.number, 1.6, y + table.line / 2, 2.0)
+            sheet.text(Box(3.6, y, width - 3.6, table.line), cell, table.points + 0.5, bold=True)
+        else:
+            left = x
+            if i in (SOW, PLANT_OUT) and cell[:1].isdigit():
+                sheet.pen(0.2)
+                sheet.fill(black=False)
+                sheet.square(x, y + (table.line - _TICK_MM) / 2, _TICK_MM)
+                left += _TICK_MM + 1.2
+            room = _room(table, i)
+            lines = max(lines, sheet.lines_of(cell, room, table.points, bold=i == 1))
+            sheet.text(Box(left, y, room, 400), cell, table.points, bold=i == 1, lines=True)
+        x += width
+    y += lines * table.line
+    for text in row.below:
+        sheet.text(Box(table.widths[0], y, _below_width(table), 400), text, table.points, lines=True)
+        y += sheet.lines_of(text, _below_width(table), table.points) * table.line
 
 
 def batches(table: Table, first_room: float, room: float) -> list[list[int]]:
     """Which rows stand on the bed's own page, and which on each page after it."""
     pages: list[list[int]] = [[]]
-    left = first_room - 5.0
+    left = first_room - table.head
     for index, height in enumerate(table.heights):
         if height > left and (pages[-1] or len(pages) == 1):
             pages.append([])
-            left = room - 5.0
+            left = room - table.head
         pages[-1].append(index)
         left -= height
     return pages
