@@ -50,7 +50,7 @@ class Alone(NamedTuple):
     covers, to the first harvest of a crop cut once and the last of all others. ``leaf``, shape (weeks,), is
     its leaf area times extinction, ``usual`` what it captures among its like at the usual spacing. ``own``,
     shape (stations, sizes), is the crowd of its own plants; ``kept``, shape (stations,), what that leaves of
-    its whole growth.
+    its whole growth. ``weekly``, shape (stations, weeks of growth), is the same week by week.
     """
 
     weight: Floats
@@ -59,6 +59,7 @@ class Alone(NamedTuple):
     own: Floats
     size_of_week: NDArray[np.intp]
     kept: Floats
+    weekly: Floats
 
 
 def alone(
@@ -84,7 +85,7 @@ def alone(
     here, there = (np.minimum(m2 / area, 1.0) for m2 in (ground.station_m2, ground.usual_station_m2))
     usual = captured(np.maximum(leaf * there / here, LEAST_LEAF), spare.usual[spare.size_of_week])
     leaf = np.maximum(leaf, LEAST_LEAF)
-    grows = np.flatnonzero(weight)
-    crowd = spare.own[:, spare.size_of_week[grows]]
-    whole = kept(leaf[grows], crowd, usual[grows]) @ weight[grows] if len(grows) else np.ones(len(spare.own))
-    return Alone(weight, leaf, usual, spare.own, spare.size_of_week, whole)
+    grows = slice(growth[0], growth[1] + 1)
+    weekly = kept(leaf[grows], spare.own[:, spare.size_of_week[grows]], usual[grows])
+    whole: Floats = weekly @ weight[grows] if weight.any() else np.ones(len(spare.own))
+    return Alone(weight, leaf, usual, spare.own, spare.size_of_week, whole, weekly)

@@ -5,9 +5,9 @@ from numpy.typing import NDArray
 
 from gardencanvas.fit.capture import kept
 from gardencanvas.fit.codes import Code
-from gardencanvas.fit.judged import Judged, finding_of, worst_of
+from gardencanvas.fit.judged import CLASHES, CLEAR, STRAINS, Judged, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
-from gardencanvas.fit.report import Kind, Verdict
+from gardencanvas.fit.report import Kind
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import BLAMED, KEPT_CLASHES, KEPT_STRAINS, PRESSES
 
@@ -30,14 +30,17 @@ def crowding(meeting: Meeting, sufferer: Stand) -> Judged | None:
     if len(rows) == 0:
         return None
     stations = side.stations[rows]
-    weeks = meeting.begin + meeting.starts
-    lost = lost_to(sufferer, stations, weeks, side.crowd[rows], side.beside[rows])
-    loss: Floats = lost @ meeting.growth(sufferer)
+    growth = meeting.growth(sufferer)
+    grows = np.flatnonzero(growth)
+    weeks = meeting.begin + meeting.starts[grows]
+    some = np.ix_(rows, grows)
+    lost = lost_to(sufferer, stations, weeks, side.crowd[some], side.beside[some])
+    loss: Floats = lost @ growth[grows]
     marks = marks_of(alone.kept[stations] - loss, loss)
     bad = np.flatnonzero(marks)
     if len(bad) == 0:
         return None
-    return _judged(meeting, sufferer, rows[bad], marks[bad], lost[bad], loss[bad])
+    return _judged(meeting, sufferer, rows[bad], marks[bad], lost[bad], loss[bad], grows)
 
 
 def lost_to(stand: Stand, stations: Ints, weeks: Ints, crowd: Floats, over: Floats) -> Floats:
@@ -55,27 +58,33 @@ def lost_to(stand: Stand, stations: Ints, weeks: Ints, crowd: Floats, over: Floa
         Logarithm of the light that leaves of these others above its top let through, shape (n, w).
     """
     alone = stand.alone
+    at = weeks - stand.begin
     own = alone.own[stations][:, alone.size_of_week[weeks]]
     leaf, usual = alone.leaf[weeks], alone.usual[weeks]
-    lost: Floats = kept(leaf, own, usual) - kept(leaf, own + crowd, usual) * np.exp(over)
+    if len(at) and at.min() >= 0 and at.max() < alone.weekly.shape[1]:
+        before = alone.weekly[stations][:, at]
+    else:
+        before = kept(leaf, own, usual)
+    lost: Floats = before - kept(leaf, own + crowd, usual) * np.exp(over)
     return lost
 
 
 def marks_of(left: Floats, loss: Floats) -> NDArray[np.uint8]:
     """Verdict of stations from what is left of their usual capture, and what others took of it."""
-    marks = np.where((left < KEPT_STRAINS) & (loss >= PRESSES), Verdict.STRAINS, Verdict.CLEAR)
-    marks[(left < KEPT_CLASHES) & (loss >= BLAMED)] = Verdict.CLASHES
-    return marks.astype(np.uint8)
+    marks: NDArray[np.uint8] = np.where((left < KEPT_STRAINS) & (loss >= PRESSES), STRAINS, CLEAR)
+    marks[(left < KEPT_CLASHES) & (loss >= BLAMED)] = CLASHES
+    return marks
 
 
 def _judged(
-    meeting: Meeting, sufferer: Stand, bad: Ints, marks: NDArray[np.uint8], lost: Floats, loss: Floats
-) -> Judged:
+    meeting: Meeting, sufferer: Stand, bad: Ints, marks: NDArray[np.uint8], lost: Floats, loss: Floats,
+    grows: Ints,
+) -> Judged:  # fmt: skip
     other = meeting.b if sufferer is meeting.a else meeting.a
     side, alone = meeting.side(sufferer), sufferer.alone
     worst = worst_of(marks, loss)
-    growing = (lost >= PRESSES) & (meeting.growth(sufferer) > 0.0)
-    spells = np.flatnonzero(growing.any(axis=0))
+    growing = lost >= PRESSES
+    spells = grows[np.flatnonzero(growing.any(axis=0))]
     first = meeting.begin + int(meeting.starts[spells[0]])
     last = meeting.begin + int(meeting.starts[spells[-1]] + meeting.lengths[spells[-1]]) - 1
     days = (
@@ -87,7 +96,7 @@ def _judged(
         {
             "share": round(float(loss[worst]), 6),
             "left": round(float(alone.kept[side.stations[bad[worst]]] - loss[worst]), 6),
-            "days": 7 * int(meeting.lengths[growing[worst]].sum()),
+            "days": 7 * int(meeting.lengths[grows[growing[worst]]].sum()),
             "distance_m": round(float(side.nearest_m[bad[worst]]), 6),
             "usual_m": round((sufferer.ground.spacing_m + other.ground.spacing_m) / 2, 6),
             "stations": int((marks == marks.max()).sum()),

@@ -8,9 +8,9 @@ from numpy.typing import NDArray
 
 from gardencanvas.fit.codes import Code
 from gardencanvas.fit.crowding import lost_to, marks_of
-from gardencanvas.fit.judged import Judged, finding_of, worst_of
+from gardencanvas.fit.judged import CLASHES, STRAINS, Judged, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
-from gardencanvas.fit.report import Kind, Verdict
+from gardencanvas.fit.report import Kind
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import KEPT_CLASHES, KEPT_STRAINS, PRESSES
 
@@ -63,11 +63,12 @@ def _pressed(stand: Stand, meetings: Sequence[Meeting], alone: Marks) -> _Presse
         most[side.stations] += side.pressed
         highest[side.stations] = np.maximum(highest[side.stations], side.pressed)
     # no more is lost than the mean of all: a first look that needs no week
-    enough = np.where(alone >= Verdict.STRAINS, KEPT_CLASHES, KEPT_STRAINS)
-    rows = np.flatnonzero((most > highest) & (stand.alone.kept - most < enough) & (alone < Verdict.CLASHES))
+    enough = np.where(alone >= STRAINS, KEPT_CLASHES, KEPT_STRAINS)
+    others = most - highest >= PRESSES / 2
+    rows = np.flatnonzero(others & (stand.alone.kept - most < enough) & (alone < CLASHES))
     if len(rows) == 0:
         return None
-    weeks = np.arange(stand.begin, stand.end)
+    weeks = np.arange(stand.begin, stand.grows_until + 1)
     crowd, over = np.zeros((2, len(rows), len(weeks)))
     parts = []
     for meeting in meetings:
@@ -88,7 +89,7 @@ def _added(stand: Stand, meeting: Meeting, rows: Ints, crowd: Floats, over: Floa
     Parameters
     ----------
     crowd, over
-        As for ``lost_to``, shape (rows, weeks of the stand); they are added to.
+        As for ``lost_to``, shape (rows, weeks of growth); they are added to.
 
     Returns
     -------
@@ -98,7 +99,7 @@ def _added(stand: Stand, meeting: Meeting, rows: Ints, crowd: Floats, over: Floa
     side = meeting.side(stand)
     place = np.minimum(np.searchsorted(side.stations, rows), len(side.stations) - 1)
     touched = np.flatnonzero((side.stations[place] == rows) & (side.pressed[place] > 0.0))
-    until = min(meeting.end, stand.end)
+    until = min(meeting.end, stand.grows_until + 1)
     if len(touched) == 0 or until <= meeting.begin:
         return None
     here, spell = place[touched], meeting.spell[: until - meeting.begin]
@@ -114,7 +115,7 @@ def _judged(stand: Stand, meetings: Sequence[Meeting], pressed: _Pressed, some: 
     loss = pressed.loss[some]
     worst = worst_of(marks, loss)
     row = some[worst]
-    weight = stand.alone.weight[stand.begin : stand.end]
+    weight = stand.alone.weight[stand.begin : stand.grows_until + 1]
     takes: dict[str, float] = {}
     for other, part in pressed.parts:
         name = other.planting.id

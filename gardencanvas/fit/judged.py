@@ -16,6 +16,9 @@ Marks = NDArray[np.uint8]
 Number = float | int | str | date
 Ints = NDArray[np.intp]
 
+# The verdicts as marks of stations: looking a member up in an enumeration is slow, and done at every step.
+CLEAR, SHARES, STRAINS, CLASHES = (np.uint8(verdict) for verdict in Verdict)
+
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Judged:

@@ -27,8 +27,8 @@ def placed(stands: Iterable[Stand], layout: Layout, ground: Ground) -> tuple[Jud
     """What is said of a planting's place."""
     judged: list[Judged | None] = []
     for stand in stands:
-        on = walked(stand, layout.paths)
-        judged += [outside(stand, layout.beds, on), on_path(stand, on), shallow(stand, layout.beds)]
+        on, beds = walked(stand, layout.paths), ground.beds_at(stand)
+        judged += [outside(stand, beds, on), on_path(stand, on), shallow(stand, beds)]
         judged += [too_far(stand, ground), wind(stand, layout.supports, ground.fixtures)]
         judged += covering(stand, layout.covers)
     return tuple(j for j in judged if j is not None)

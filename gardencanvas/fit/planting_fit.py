@@ -9,7 +9,7 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.fallback import estimated
 from gardencanvas.fit.held import Held
-from gardencanvas.fit.judged import Judged
+from gardencanvas.fit.judged import SHARES, Judged
 from gardencanvas.fit.report import Finding, PlantingFit, Verdict
 from gardencanvas.fit.stands import Stand
 
@@ -77,7 +77,7 @@ def _marks(count: int, judged: Iterable[Judged], sharing: Iterable[Ints]) -> NDA
     for each in judged:
         np.maximum.at(marks, each.finding.stations, each.marks)
     for some in sharing:
-        marks[some] = np.maximum(marks[some], Verdict.SHARES)
+        marks[some] = np.maximum(marks[some], SHARES)
     marks.setflags(write=False)
     return marks
 

@@ -72,8 +72,21 @@ class Ground:
 
     @cached_property
     def boxes(self) -> Floats:
-        """Box of each bed, shape (beds, 4)."""
-        return np.array([bed_ground(b).bounds for b in self.beds]).reshape(-1, 4)
+        """Box of each bed, widened by the tolerance of its rim, shape (beds, 4)."""
+        wide = np.array([-OUTSIDE_M, -OUTSIDE_M, OUTSIDE_M, OUTSIDE_M])
+        boxes: Floats = np.array([bed_ground(b).bounds for b in self.beds]).reshape(-1, 4) + wide
+        return boxes
+
+    def numbers_at(self, stand: Stand) -> list[int]:
+        """Which beds the box of a stand meets, in the order they were drawn."""
+        boxes, (a0, b0, a1, b1) = self.boxes, stand.bounds
+        meets = (boxes[:, 0] <= a1) & (boxes[:, 1] <= b1) & (boxes[:, 2] >= a0) & (boxes[:, 3] >= b0)
+        found: list[int] = np.flatnonzero(meets).tolist()
+        return found
+
+    def beds_at(self, stand: Stand) -> list[Bed]:
+        """The beds that the box of a stand meets."""
+        return [self.beds[k] for k in self.numbers_at(stand)]
 
     def edges(self, bed: int) -> Edges | None:
         """The edges of a bed; None of ground that is walked on between its rows."""
@@ -127,11 +140,9 @@ def shut_off(stand: Stand, partners: Iterable[Stand], ground: Ground) -> Judged 
 
 def _from_edges(stand: Stand, ground: Ground) -> list[tuple[Edges, Ints]]:
     """Edges one reaches its stations from, bed by bed; of beds that overlap, the one drawn last counts."""
-    boxes, (a0, b0, a1, b1) = ground.boxes, stand.bounds
-    meets = (boxes[:, 0] <= a1) & (boxes[:, 1] <= b1) & (boxes[:, 2] >= a0) & (boxes[:, 3] >= b0)
     free = np.ones(len(stand.xy), dtype=bool)
     found = []
-    for bed in reversed(np.flatnonzero(meets).tolist()):
+    for bed in reversed(ground.numbers_at(stand)):
         inside = free & shapely.intersects_xy(bed_ground(ground.beds[bed]), stand.xy[:, 0], stand.xy[:, 1])
         if inside.any():
             free &= ~inside

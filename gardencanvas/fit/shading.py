@@ -9,10 +9,10 @@ from numpy.typing import NDArray
 
 from gardencanvas.fit.beside import Beside, Vault
 from gardencanvas.fit.codes import Code
-from gardencanvas.fit.judged import Judged, Number, finding_of, worst_of
+from gardencanvas.fit.judged import CLASHES, CLEAR, SHARES, STRAINS, Judged, Number, finding_of, worst_of
 from gardencanvas.fit.meeting import Meeting
 from gardencanvas.fit.needs import light_good, light_least, light_source
-from gardencanvas.fit.report import Kind, Verdict
+from gardencanvas.fit.report import Kind
 from gardencanvas.fit.stands import LEAF, RADIUS, Stand, months_of
 from gardencanvas.fit.thresholds import TAKEN_BLAMED, TAKEN_SHOWN
 
@@ -156,8 +156,8 @@ def _by_planting(found: Sequence[_Found]) -> list[tuple[tuple[Stand, ...], Ints,
 
 
 def _marks(stand: Stand, light: Floats) -> Marks:
-    marks = np.where(light < light_good(stand.crop), Verdict.STRAINS, Verdict.CLEAR).astype(np.uint8)
-    marks[light < light_least(stand.crop)] = Verdict.CLASHES
+    marks: Marks = np.where(light < light_good(stand.crop), STRAINS, CLEAR)
+    marks[light < light_least(stand.crop)] = CLASHES
     return marks
 
 
@@ -200,8 +200,8 @@ def _judge(
         gain = cause.gain
         chief = (gain >= most[cause.stations]) & (gain > 0.0) & worsened[cause.stations]
         blamed = (gain >= TAKEN_BLAMED) | chief
-        own = np.where(blamed, marks[cause.stations], Verdict.CLEAR)
-        own = np.maximum(own, np.where(gain >= TAKEN_SHOWN, Verdict.SHARES, Verdict.CLEAR)).astype(np.uint8)
+        own = np.where(blamed, marks[cause.stations], CLEAR)
+        own = np.maximum(own, np.where(gain >= TAKEN_SHOWN, SHARES, CLEAR))
         named = np.flatnonzero(own)
         if len(named):
             judged.append(_by_neighbour(stand, over, cause, named, own[named], light, total, open_sky))
@@ -221,8 +221,8 @@ def _by_neighbour(
 ) -> Judged:  # fmt: skip
     stations = cause.stations[named]
     worst = worst_of(marks, -light[stations])
-    if marks.max() >= Verdict.STRAINS:
-        bad = named[marks >= Verdict.STRAINS]
+    if marks.max() >= STRAINS:
+        bad = named[marks >= STRAINS]
         rows = cause.stations[bad]
         weekly = np.exp(total[rows]) * (1.0 if open_sky is None else open_sky[rows])
         when = ((weekly < light_good(stand.crop)) & (cause.passed[bad] < 0.0)).any(axis=0)

@@ -8,8 +8,9 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Crop
 from gardencanvas.fit.aids import growing_of, holders
 from gardencanvas.fit.outlook import Outlook, outlook_of
+from gardencanvas.fit.own import at_home
 from gardencanvas.fit.same import same_items
-from gardencanvas.fit.stands import Stand, grid, stand_of
+from gardencanvas.fit.stands import Stand, grid, moved, stand_of
 from gardencanvas.garden.garden import Layout
 from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.garden.site import Site
@@ -85,13 +86,25 @@ class Standing:
         return {
             planting.id: _Kept(
                 growing,
-                tuple(
+                self._carried(planting, growing)
+                or tuple(
                     stand_of(planting, number, each.crop, *self._courses[_key(each)], self._season)
                     for number, each in enumerate(growing)
                 ),
             )
             for planting, growing in todo
         }
+
+    def _carried(self, planting: Planting, growing: tuple[Growing, ...]) -> tuple[Stand, ...]:
+        """The stands a planting had before it was moved as it is; none where more than its place differs."""
+        old = self._kept.get(planting.id)
+        if (
+            old is None
+            or not _alike(old.growing, growing)
+            or not _only_moved(old.stands[0].planting, planting)
+        ):
+            return ()
+        return tuple(moved(stand, planting) for stand in old.stands)
 
     def _follow(self, every: Sequence[Growing]) -> None:
         """See to it that the courses of all these are known."""
@@ -112,6 +125,13 @@ def _key(growing: Growing) -> _Key:
     """What decides a course: the crop by identity, since values of its size are slow to compare."""
     aids = growing.supported, growing.warmed, growing.warmed_until
     return id(growing.crop), growing.start, growing.end, *aids
+
+
+def _only_moved(one: Planting, two: Planting) -> bool:
+    """Whether two plantings differ at most in where their pattern lies."""
+    fields = (name for name in type(one).model_fields if name != "pattern")
+    same = all(getattr(one, name) == getattr(two, name) for name in fields)
+    return same and at_home(one.pattern) == at_home(two.pattern)
 
 
 def _alike(one: tuple[Growing, ...], two: tuple[Growing, ...]) -> bool:

@@ -3,7 +3,7 @@
 Every plant of a stand grows alike, so that only places differ from plant to plant.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import cached_property, lru_cache
 from math import pi
@@ -177,6 +177,18 @@ class Stand:
     def last_day(self, week: int) -> date:
         """Last day of a week of the grid that the stand can claim."""
         return min(self.weeks.first + timedelta(weeks=week, days=6), self.times.out)
+
+
+# What a stand keeps when it is moved as it is: all that does not ask where it lies.
+_KEPT = ("top_m", "peak_m", "spare", "grows_until", "alone", "root_room", "root_spare")
+
+
+def moved(stand: Stand, planting: Planting) -> Stand:
+    """The same stand at another place; ``planting`` differs from its own only in where its pattern lies."""
+    there = replace(stand, planting=planting)
+    known = stand.__dict__
+    there.__dict__.update({name: known[name] for name in _KEPT if name in known})
+    return there
 
 
 def stand_of(
