@@ -109,8 +109,9 @@ def test_without_qt(options: argparse.Namespace) -> Outcome:
     folders = rooms_without_qt(TESTS)
     if not folders:
         return Outcome("without-qt", note="no such tests yet")
-    arguments = ["-p", "no:pytest-qt", "-m", "not gui and not xvfb", *chosen(options), *folders]
-    return pytest("without-qt", *arguments, variables={"PYTHONPATH": str(WITHOUT_QT)})
+    # the whole suite runs once more with Qt: here slow tests and many examples would only be run twice
+    arguments = ["-p", "no:pytest-qt", "-m", "not gui and not xvfb and not slow", *chosen(options), *folders]
+    return pytest("without-qt", *arguments, variables={"PYTHONPATH": str(WITHOUT_QT), "CI": ""})
 
 
 def test_suite(options: argparse.Namespace) -> Outcome:

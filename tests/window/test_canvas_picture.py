@@ -64,7 +64,9 @@ def test_svg_shows_what_png_shows(crowded, tmp_path):
     painter = QPainter(svg)
     renderer.render(painter)
     painter.end()
-    assert np.abs(pixels(svg) - pixels(png)).mean() < 2.5
+    off = np.abs(pixels(svg) - pixels(png))
+    assert off.mean() < 3.5  # of 255: hatches, letters and edges fall otherwise on the pixels
+    assert (off > 80).mean() < 0.015
 
 
 def test_markup_in_names_reaches_the_svg_as_characters(crowded, tmp_path):
