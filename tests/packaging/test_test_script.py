@@ -43,7 +43,7 @@ def test_qt_free_step_runs_under_the_block(test_script: ModuleType, monkeypatch:
 
     monkeypatch.setattr(test_script, "pytest", pytest_step)
     test_script.test_without_qt(options(test_script))
-    assert seen["variables"] == {"PYTHONPATH": str(CHECKOUT / "packaging" / "without_qt")}
+    assert seen["variables"]["PYTHONPATH"] == str(CHECKOUT / "packaging" / "without_qt")
     folders = {Path(str(argument)).name for argument in seen["arguments"] if "tests" in str(argument)}
     assert "garden" in folders
     assert not folders & {"window", "app", "canvas", "paper", "bench", "packaging"}
