@@ -22,7 +22,7 @@ from gardencanvas.fit.nearby import nearby
 from gardencanvas.fit.pairing import Pairing, pairing
 from gardencanvas.fit.place import Laid, laid, near, placed
 from gardencanvas.fit.planting_fit import Opinion, opinion
-from gardencanvas.fit.reach import Ground, shut_off
+from gardencanvas.fit.reach import Ground, in_the_way, shut_off
 from gardencanvas.fit.report import Finding, FitReport
 from gardencanvas.fit.same import differing, same_items
 from gardencanvas.fit.shading import Lit, lit
@@ -114,6 +114,7 @@ class _State:
         self._skies: dict[str, tuple[Floats, ...]] = {}
         self._opinions: dict[str, Opinion] = {}
         self._placed: dict[str, tuple[Judged, ...]] = {}
+        self._shut: dict[tuple[str, int], tuple[tuple[object, ...], Judged | None]] = {}
         self._alone: dict[str, tuple[Judged, ...]] = {}  # what a planting does to itself
         self._lights: dict[str, tuple[_Shade, ...]] = {}
         self._ranked: list[tuple[int, str, Finding]] = []
@@ -200,7 +201,7 @@ class _State:
         near_by = [s for p in sorted(self._partners.get(planting, ())) for s in self._stands[p]]
         if any(wants_support(s.crop) or leans(s.crop) for s in stands):
             own += [j for s in stands for j in support(s, near_by, self._supports)]
-        own += [j for s in stands if (j := shut_off(s, near_by, self._ground)) is not None]
+        own += [j for s in stands if (j := self._shut_off(s, near_by)) is not None]
         light = np.ones(stands[0].planting.pattern.count)
         skies = self._skies.get(planting)
         kept = self._lights.get(planting, ())
@@ -217,6 +218,19 @@ class _State:
         sharing = [some for p in pairings for name, some in p.sharing if name == planting]
         spare = [d for j in mine if (d := days_to_spare(j)) is not None]
         return opinion(stands, light, [*own, *mine], sharing, min(spare, default=None))
+
+    def _shut_off(self, stand: Stand, near_by: Sequence[Stand]) -> Judged | None:
+        """What closes the way to a stand, kept as long as the same stands do."""
+        tall = in_the_way(stand, near_by)
+        if not tall:
+            self._shut.pop(stand.key, None)
+            return None
+        causes = (stand, self._ground, *tall)
+        old = self._shut.get(stand.key)
+        if old is None or not same_items(old[0], causes):
+            old = causes, shut_off(stand, tall, self._ground)
+            self._shut[stand.key] = old
+        return old[1]
 
     def _lit(
         self, stand: Stand, pairings: Sequence[Pairing], sky: Floats | None, old: _Shade | None

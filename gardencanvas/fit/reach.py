@@ -115,19 +115,21 @@ def too_far(stand: Stand, ground: Ground) -> Judged | None:
     return _judged(stand, (), some, numbers, worst)
 
 
-def shut_off(stand: Stand, partners: Iterable[Stand], ground: Ground) -> Judged | None:
+def in_the_way(stand: Stand, partners: Iterable[Stand]) -> list[Stand]:
+    """Those of other plantings' stands that may close the way to an often picked crop."""
+    if not picked_often(stand.crop) or stand.begin == stand.end:
+        return []
+    return [p for p in partners if _in_the_way(p, stand)]
+
+
+def shut_off(stand: Stand, tall: Sequence[Stand], ground: Ground) -> Judged | None:
     """Stations within an arm's reach to which other, tall crops close every way.
 
     Parameters
     ----------
-    partners
-        Stands of other plantings that have to do with it.
+    tall
+        Those ``in_the_way``.
     """
-    if not picked_often(stand.crop) or stand.begin == stand.end:
-        return None
-    tall = [p for p in partners if _in_the_way(p, stand)]
-    if not tall:
-        return None
     hidden: dict[int, tuple[str, ...]] = {}
     for edges, some in _from_edges(stand, ground):
         hidden.update(_hidden(stand, some, edges.feet, tall))

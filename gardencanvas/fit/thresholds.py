@@ -58,7 +58,7 @@ WALKED_M = 2.0  # what is wider is no bed but ground, and is walked on between r
 LEAN_OVER_M = 0.6  # one leans over what is lower
 PICKED_SHARE = 0.5  # of a neighbour's footprint radius: its outer leaves are pushed aside
 WAY_M = 0.3  # so much ground one needs to stand on, between a bed and a wall
-EDGE_STEP_M = 0.097  # between the places on an edge from which a hand is put in (odd, as ADJOIN_M)
+EDGE_STEP_M = 0.197  # between the places on an edge from which a hand is put in (odd, as ADJOIN_M)
 
 # spacing inside a planting, in plants for each plant the handbooks give room to
 DENSE = 4.0  # both spacings halved, though no single source is undercut
