@@ -32,6 +32,8 @@ from gardencanvas.app.finding import find_command, find_on_plan
 from gardencanvas.app.own_form.variety_form import VarietyForm
 from gardencanvas.app.printing.bedmap_dialog import BedMapDialog
 from gardencanvas.app.printing.dialog import PrintDialog
+from gardencanvas.app.printing.picture_dialog import PictureDialog
+from gardencanvas.app.printing.strip_dialog import StripDialog
 from gardencanvas.app.session import Session
 from gardencanvas.app.shelf import Shelf
 from gardencanvas.app.start import application, demo_garden, new_garden
@@ -199,13 +201,59 @@ def jobs_as_pages() -> QWidget:
     return dialog
 
 
-@state
-def bed_map_before_printing() -> QWidget:
-    main = window(Session(demo_garden()))
+def _bed_map(width: int, height: int, *, dark: bool = False) -> BedMapDialog:
+    main = window(Session(demo_garden()), dark=dark)
     dialog = BedMapDialog(main)
+    dialog.resize(width, height)
     dialog.show()
     settle(600)
+    return dialog
+
+
+@state
+def bed_map_before_printing() -> QWidget:
+    dialog = _bed_map(1100, 720)
     dialog.view.turn_to(4)
+    settle(300)
+    return dialog
+
+
+@state
+def bed_map_stages_dark() -> QWidget:
+    dialog = _bed_map(1024, 700, dark=True)
+    for row in (4, 6, 9):
+        dialog.stages.item(row).setCheckState(Qt.CheckState.Checked)
+    settle(400)
+    dialog.view.turn_to(2)
+    settle(300)
+    return dialog
+
+
+@state
+def bed_map_of_many_sheets() -> QWidget:
+    dialog = _bed_map(1024, 700)
+    dialog.drawn.setCurrentIndex(1)
+    dialog.scale.setCurrentIndex(1)
+    settle(400)
+    dialog.view.turn_to(2)
+    dialog.view.zoom_to(1.5)
+    settle(300)
+    return dialog
+
+
+@state
+def planting_strip_before_printing() -> QWidget:
+    main = window(Session(demo_garden()))
+    dialog = StripDialog(main, main.session.layout.plantings[0])
+    dialog.show()
+    settle(600)
+    return dialog
+
+
+@state
+def picture_to_save() -> QWidget:
+    dialog = PictureDialog(window(Session(demo_garden())))
+    dialog.show()
     settle(300)
     return dialog
 

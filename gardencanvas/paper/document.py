@@ -1,6 +1,6 @@
 """Documents: pages that draw themselves on a sheet, on a PDF, a printer or a picture alike."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from functools import cache
@@ -113,8 +113,14 @@ def write_pdf(document: Document, path: Path, told: Told | None = None) -> int:
     return len(document.pages)
 
 
-def print_on(document: Document, printer: QPagedPaintDevice, dpi: int, told: Told | None = None) -> None:
-    """Send a document to a printer whose page layout is the document's.
+def print_on(
+    document: Document,
+    printer: QPagedPaintDevice,
+    dpi: int,
+    told: Told | None = None,
+    pages: Sequence[int] | None = None,
+) -> None:
+    """Send a document, or some of its pages counted from 0, to a printer whose page layout is the document's.
 
     Raises
     ------
@@ -127,22 +133,28 @@ def print_on(document: Document, printer: QPagedPaintDevice, dpi: int, told: Tol
     if not painter.begin(printer):
         raise CannotWrite("The printer takes nothing now: is it connected and switched on?")
     try:
-        _paint_all(document, painter, printer, dpi / 25.4, told)
+        _paint_all(document, painter, printer, dpi / 25.4, told, pages)
     finally:
         painter.end()
 
 
 def _paint_all(
-    document: Document, painter: QPainter, device: QPagedPaintDevice, per_mm: float, told: Told | None
+    document: Document,
+    painter: QPainter,
+    device: QPagedPaintDevice,
+    per_mm: float,
+    told: Told | None,
+    pages: Sequence[int] | None = None,
 ) -> None:
     box = document.setup.box
-    for number, page in enumerate(document.pages):
-        if told is not None and not told(number, len(document.pages)):
+    wanted = range(len(document.pages)) if pages is None else pages
+    for done, number in enumerate(wanted):
+        if told is not None and not told(done, len(wanted)):
             raise GivenUp
-        if number:
-            device.newPage()
+        if done and not device.newPage():
+            raise CannotWrite("The printer took some pages and then no more.")
         painter.save()
-        page(_sheet(painter, per_mm, box))
+        document.pages[number](_sheet(painter, per_mm, box))
         painter.restore()
 
 

@@ -9,6 +9,8 @@ from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen, QPolygon
 
 _BLACK, _WHITE = QColor("#000000"), QColor("#ffffff")
 
+_LONG_WORD, _BREAK = 8, "\u200b"  # letters of a word that may be too wide; the zero width space
+
 SCALES = (10, 15, 20, 25, 30, 40, 50, 60, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750, 1000)
 
 
@@ -53,6 +55,7 @@ class Sheet:
         self.painter = painter
         self.per_mm = per_mm
         self.box = box  # what may be drawn on
+        self._fonts: dict[tuple[float, bool], tuple[QFont, QFontMetricsF]] = {}
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
 
     def at(self, x: float, y: float) -> QPointF:
@@ -129,6 +132,16 @@ class Sheet:
 
     def font(self, points: float, *, bold: bool = False) -> QFont:
         """The sheet's font at a size in points."""
+        return self._font(points, bold)[0]
+
+    def _font(self, points: float, bold: bool) -> tuple[QFont, QFontMetricsF]:
+        """A font and its measures, made once for the sheet."""
+        if (points, bold) not in self._fonts:
+            font = self._made(points, bold)
+            self._fonts[points, bold] = font, QFontMetricsF(font)
+        return self._fonts[points, bold]
+
+    def _made(self, points: float, bold: bool) -> QFont:
         font = QFont("DejaVu Sans")
         font.setStyleHint(QFont.StyleHint.SansSerif)
         font.setPixelSize(max(1, round(points / 72 * 25.4 * self.per_mm)))
@@ -138,14 +151,26 @@ class Sheet:
 
     def width_of(self, text: str, points: float, *, bold: bool = False) -> float:
         """Width of a text in millimetres."""
-        return QFontMetricsF(self.font(points, bold=bold)).horizontalAdvance(text) / self.per_mm
+        return self._font(points, bold)[1].horizontalAdvance(text) / self.per_mm
 
     def lines_of(self, text: str, width: float, points: float, *, bold: bool = False) -> int:
         """How many lines a text takes when it is wrapped to a width in millimetres; at least one."""
-        metrics = QFontMetricsF(self.font(points, bold=bold))
+        metrics = self._font(points, bold)[1]
+        text = self._breakable(text, width, metrics)
         room = QRectF(0, 0, max(width, 1.0) * self.per_mm, 1e7)
         high = metrics.boundingRect(room, int(Qt.TextFlag.TextWordWrap), text).height()
         return max(1, round(high / metrics.lineSpacing()))
+
+    def _breakable(self, text: str, width: float, metrics: QFontMetricsF) -> str:
+        """The text, a word that is wider than its line allowed to break between any two letters."""
+        most = max(width, 1.0) * self.per_mm
+        if metrics.horizontalAdvance(text) <= most:
+            return text
+        words = text.split(" ")
+        return " ".join(
+            w if len(w) < _LONG_WORD or metrics.horizontalAdvance(w) <= most else _BREAK.join(w)
+            for w in words
+        )
 
     def text(
         self,
@@ -157,9 +182,13 @@ class Sheet:
         align: str = "left",
         lines: bool = False,
     ) -> None:
-        """Words in a box, cut with an ellipsis where they do not fit; ``lines`` wraps them instead."""
-        font = self.font(points, bold=bold)
+        """Words in a box, cut with an ellipsis where they do not fit; ``lines`` wraps them instead.
+
+        The pen that was set stays.
+        """
+        font, metrics = self._font(points, bold)
         self.painter.setFont(font)
+        pen = self.painter.pen()
         self.painter.setPen(QPen(_BLACK))
         area = self.rect(box)
         flags = {
@@ -170,15 +199,9 @@ class Sheet:
         if lines:
             side = Qt.AlignmentFlag.AlignRight if align == "right" else Qt.AlignmentFlag.AlignLeft
             top = side | Qt.AlignmentFlag.AlignTop
+            text = self._breakable(text, box.width, metrics)
             self.painter.drawText(area, int(top) | int(Qt.TextFlag.TextWordWrap), text)
-            return
-        shown = QFontMetricsF(font).elidedText(text, Qt.TextElideMode.ElideRight, area.width())
-        self.painter.drawText(area, int(flags), shown)
-
-
-def largest_scale(width_m: float, height_m: float, box: Box) -> int:
-    """The largest of the usual scales at which some ground fits into a box: 20 means 1:20."""
-    for scale in SCALES:
-        if width_m * 1000 / scale <= box.width and height_m * 1000 / scale <= box.height:
-            return scale
-    return SCALES[-1]
+        else:
+            shown = metrics.elidedText(text, Qt.TextElideMode.ElideRight, area.width())
+            self.painter.drawText(area, int(flags), shown)
+        self.painter.setPen(pen)

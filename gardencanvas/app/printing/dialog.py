@@ -4,8 +4,6 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QCoreApplication, Qt
-from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import (
     QComboBox,
     QDialog,
@@ -13,7 +11,6 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
     QMessageBox,
-    QProgressDialog,
     QPushButton,
     QToolButton,
     QVBoxLayout,
@@ -22,11 +19,12 @@ from PySide6.QtWidgets import (
 from gardencanvas.app import settings
 from gardencanvas.app.filing import tell
 from gardencanvas.app.labels import PlainLabel
-from gardencanvas.app.printing.page_view import PageView
+from gardencanvas.app.printing.page_view import STEP, PageView
+from gardencanvas.app.printing.sending import save, send
 from gardencanvas.app.soon import Soon
 from gardencanvas.files import CannotWrite
 from gardencanvas.garden.errors import Refusal
-from gardencanvas.paper.document import Document, GivenUp, Paper, Setup, print_on, write_pdf
+from gardencanvas.paper.document import Document, Paper, Setup
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -96,21 +94,38 @@ class PrintDialog(QDialog):
         column.addWidget(self.view, 1)
         row = QHBoxLayout()
         row.addStretch(1)
-        for text, name, step in (("‹", self.tr("Page before"), -1), ("›", self.tr("Next page"), 1)):
-            button = QToolButton()
-            button.setText(text)
-            button.setAccessibleName(name)
-            button.setToolTip(name)
-            button.clicked.connect(lambda _=False, step=step: self.view.turn_to(self.view.number + step))
-            if step > 0:
-                self.which = PlainLabel("", "quiet")
-                self.which.setWordWrap(False)
-                row.addWidget(self.which)
-            row.addWidget(button)
+        self.which = PlainLabel("", "quiet")
+        self.which.setWordWrap(False)
+        self.large = PlainLabel("", "quiet")
+        self.large.setWordWrap(False)
+        row.addWidget(self._button("‹", self.tr("Page before (Page Up)"), lambda: self._turn(-1)))
+        row.addWidget(self.which)
+        row.addWidget(self._button("›", self.tr("Next page (Page Down)"), lambda: self._turn(1)))
+        row.addSpacing(24)
+        view = self.view
+        row.addWidget(self._button("−", self.tr("Smaller (-)"), lambda: view.zoom_to(view.zoom / STEP)))
+        row.addWidget(self.large)
+        row.addWidget(self._button("+", self.tr("Larger (+)"), lambda: view.zoom_to(view.zoom * STEP)))
+        row.addWidget(
+            self._button(self.tr("Whole page"), self.tr("Whole page (0)"), lambda: view.zoom_to(1.0))
+        )
         row.addStretch(1)
         column.addLayout(row)
-        self.view.turned.connect(self._told)
+        view.turned.connect(self._told)
+        view.zoomed.connect(self._zoomed)
+        self._zoomed(view.zoom)
         return column
+
+    def _button(self, text: str, name: str, do: Callable[[], None]) -> QToolButton:
+        button = QToolButton()
+        button.setText(text)
+        button.setAccessibleName(name)
+        button.setToolTip(name)
+        button.clicked.connect(do)
+        return button
+
+    def _turn(self, step: int) -> None:
+        self.view.turn_to(self.view.number + step)
 
     # what is shown
 
@@ -131,9 +146,16 @@ class PrintDialog(QDialog):
             self.message.setText(str(refusal))
             self._enable(False)
             return
-        self.message.setText("")
         self._enable(True)
         self.view.show_document(document)
+        self.message.setText(self._remark(len(document.pages)))
+
+    def _remark(self, count: int) -> str:
+        """What is to be known before so many pages are printed."""
+        if count <= MANY_PAGES:
+            return ""
+        said = self.tr("These are {0} pages. A smaller scale or a larger paper takes fewer.")
+        return said.format(f"{count:,}")
 
     def made(self) -> Document:
         """The document as the options want it; raises ``Refusal``."""
@@ -147,6 +169,9 @@ class PrintDialog(QDialog):
         count = len(self.view.document.pages) if self.view.document is not None else 0
         self.which.setText(self.tr("{0} of {1}").format(number + 1, count))
 
+    def _zoomed(self, zoom: float) -> None:
+        self.large.setText(self.tr("{0} %").format(round(100 * zoom)))
+
     # writing
 
     def _wanted(self) -> Document | None:
@@ -158,7 +183,7 @@ class PrintDialog(QDialog):
             return None
         count = len(document.pages)
         if count > MANY_PAGES:
-            question = self.tr("These are {0} pages. Go on?").format(count)
+            question = self.tr("These are {0} pages. Go on?").format(f"{count:,}")
             if QMessageBox.question(self, self.windowTitle(), question) != QMessageBox.StandardButton.Yes:
                 return None
         settings.keep("paper", self.paper.currentData())
@@ -173,41 +198,21 @@ class PrintDialog(QDialog):
         )
         if name:
             path = Path(name if name.lower().endswith(".pdf") else f"{name}.pdf")
-            self._write(document, lambda told: write_pdf(document, path, told))
-            if path.exists():
-                self.message.setText(self.tr("Saved as {0}.").format(path.name))
+            self._do(lambda: save(self, document, path), self.tr("Saved as {0}.").format(path.name))
 
     def _print(self) -> None:
         document = self._wanted()
-        if document is None:
-            return
-        printer = QPrinter(QPrinter.PrinterMode.HighResolution)
-        printer.setPageLayout(document.setup.page_layout)
-        printer.setDocName(document.title)
-        asked = QPrintDialog(printer, self)
-        if asked.exec() == QDialog.DialogCode.Accepted:
-            self._write(document, lambda told: print_on(document, printer, printer.resolution(), told))
+        if document is not None:
+            self._do(lambda: send(self, document), self.tr("Sent to the printer."))
 
-    def _write(self, document: Document, do: Callable[[Callable[[int, int], bool]], object]) -> None:
-        """Write with progress that can be cancelled; troubles in a sentence."""
-        bar = QProgressDialog(self.tr("Pages…"), self.tr("Cancel"), 0, len(document.pages), self)
-        bar.setWindowModality(Qt.WindowModality.WindowModal)
-        bar.setMinimumDuration(500)
-
-        def told(number: int, _count: int) -> bool:
-            bar.setValue(number)
-            QCoreApplication.processEvents()
-            return not bar.wasCanceled()
-
+    def _do(self, do: Callable[[], bool], done: str) -> None:
+        """Do something and say how it went; troubles in a sentence."""
         try:
-            do(told)
+            well = do()
         except CannotWrite as error:
             tell(self, self.windowTitle(), str(error))
-        except GivenUp:
-            self.message.setText(self.tr("Given up; nothing was written."))
-        finally:
-            bar.reset()
-            bar.deleteLater()
+            return
+        self.message.setText(done if well else self.tr("Given up; nothing was written."))
 
 
 def _plain(title: str) -> str:

@@ -1,13 +1,14 @@
 """Words on a drawing: none over another, and as few plants as can be under them."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from itertools import product
 from math import cos, radians, sin
 
 import numpy as np
+from numpy.typing import NDArray
 from shapely import Polygon, STRtree, contains_xy
-from shapely import box as shapely_box
+from shapely import box as shapely_boxes
 from shapely.geometry.base import BaseGeometry
 
 from gardencanvas.garden.pattern import Floats
@@ -34,25 +35,49 @@ class Taken:
 
     def free(self, box: Box) -> bool:
         """Whether a box lies in the room and overlaps no words."""
+        return bool(self.which_free(_array(box))[0])
+
+    def which_free(self, boxes: Floats) -> NDArray[np.bool_]:
+        """Which boxes lie in the room and overlap no words.
+
+        Boxes are (left, top, right, bottom), shape (n, 4).
+        """
         room = self.room
-        inside = room.x <= box.x and box.right <= room.right and room.y <= box.y and box.bottom <= room.bottom
-        roomy = box.grown(_APART_MM)
-        return inside and not any(roomy.meets(each) for each in self.boxes)
-
-    def covers(self, box: Box) -> int:
-        """How many plants a box would hide or touch."""
-        x, y = self._marks[:, 0], self._marks[:, 1]
-        touched = (
-            (x > box.x - _MARK_MM) & (x < box.right + _MARK_MM)
-            & (y > box.y - _MARK_MM) & (y < box.bottom + _MARK_MM)
+        inside: NDArray[np.bool_] = (
+            (boxes[:, 0] >= room.x) & (boxes[:, 1] >= room.y)
+            & (boxes[:, 2] <= room.right) & (boxes[:, 3] <= room.bottom)
         )  # fmt: skip
-        return int(touched.sum())
+        if not self.boxes:
+            return inside
+        taken = np.array([(b.x, b.y, b.right, b.bottom) for b in self.boxes])
+        met = (
+            (boxes[:, None, 0] - _APART_MM < taken[:, 2]) & (taken[:, 0] < boxes[:, None, 2] + _APART_MM)
+            & (boxes[:, None, 1] - _APART_MM < taken[:, 3]) & (taken[:, 1] < boxes[:, None, 3] + _APART_MM)
+        )  # fmt: skip
+        return inside & ~met.any(axis=1)
 
-    def crosses(self, box: Box) -> int:
-        """How many lines of other things a box would cross."""
-        return len(
-            self._lines.query(shapely_box(box.x, box.y, box.right, box.bottom), predicate="intersects")
+    def covered(self, boxes: Floats) -> NDArray[np.int64]:
+        """How many plants each box would hide or touch."""
+        if not len(boxes):
+            return np.zeros(0, dtype=np.int64)
+        x, y = self._marks[:, 0], self._marks[:, 1]
+        (left, top), (right, bottom) = (
+            boxes[:, :2].min(axis=0) - _MARK_MM,
+            boxes[:, 2:].max(axis=0) + _MARK_MM,
         )
+        near = self._marks[(x > left) & (x < right) & (y > top) & (y < bottom)]
+        touched = (
+            (near[:, 0] > boxes[:, None, 0] - _MARK_MM) & (near[:, 0] < boxes[:, None, 2] + _MARK_MM)
+            & (near[:, 1] > boxes[:, None, 1] - _MARK_MM) & (near[:, 1] < boxes[:, None, 3] + _MARK_MM)
+        )  # fmt: skip
+        counted: NDArray[np.int64] = touched.sum(axis=1)
+        return counted
+
+    def crossed(self, boxes: Floats) -> NDArray[np.int64]:
+        """How many lines of other things each box would cross."""
+        shapes = shapely_boxes(boxes[:, 0], boxes[:, 1], boxes[:, 2], boxes[:, 3])
+        met, _ = self._lines.query(shapes, predicate="intersects")
+        return np.bincount(met, minlength=len(boxes)).astype(np.int64)
 
     def take(self, box: Box) -> None:
         """Words stand here now."""
@@ -98,39 +123,32 @@ def put_label(sheet: Sheet, label: Label, ground: Polygon, stations: Floats, tak
 
 def _best(sheet: Sheet, label: Label, ground: Polygon, taken: Taken) -> tuple[Box, bool] | None:
     """The cheapest free place on the planting's ground; with its name only where that hides no plant."""
-    full, short = label.width(sheet, named=True), label.width(sheet, named=False)
-    best: tuple[float, Box, bool] | None = None
-    for named, wide in ((True, full), (False, short)):
-        for away, box in _inside(ground, wide):
-            if not taken.free(box):
-                continue
-            if best is not None and away * _AWAY >= best[0]:
-                continue
-            hidden = taken.covers(box)
-            if named and hidden:
-                continue
-            cost = hidden + taken.crosses(box) * _CROSSED + away * _AWAY
-            if best is None or cost < best[0]:
-                best = cost, box, named
-        if best is not None:
-            return best[1], best[2]
+    for named in (True, False):
+        away, boxes = _inside(ground, label.width(sheet, named=named))
+        free = taken.which_free(boxes)
+        away, boxes = away[free], boxes[free]
+        hidden = taken.covered(boxes)
+        if named:
+            away, boxes, hidden = away[hidden == 0], boxes[hidden == 0], hidden[hidden == 0]
+        if len(boxes):
+            best = int(np.argmin(hidden + taken.crossed(boxes) * _CROSSED + away * _AWAY))
+            x0, y0, x1, y1 = boxes[best].tolist()
+            return Box(x0, y0, x1 - x0, y1 - y0), named
     return None
 
 
-def _inside(ground: Polygon, wide: float) -> Iterator[tuple[float, Box]]:
-    """Boxes on some ground, and how far each lies from its middle; wider than the ground: none."""
+def _inside(ground: Polygon, wide: float) -> tuple[Floats, Floats]:
+    """Boxes on some ground, shape (n, 4), and how far each lies from its middle; none if wider than it."""
     x0, y0, x1, y1 = ground.bounds
     middle = ground.centroid
     if wide > x1 - x0 + 2 * _EDGE_MM:
-        return
+        return np.empty(0), np.empty((0, 4))
     xs = _steps(x0 + _EDGE_MM + wide / 2, x1 - _EDGE_MM - wide / 2, middle.x)
     ys = _steps(y0 + _EDGE_MM + LABEL_MM / 2, y1 - _EDGE_MM - LABEL_MM / 2, middle.y)
     grid = np.array(list(product(xs, ys)))
-    near = grid[contains_xy(ground, grid[:, 0], grid[:, 1])]
-    away = np.hypot(near[:, 0] - middle.x, near[:, 1] - middle.y)
-    for i in np.argsort(away, kind="stable").tolist():
-        x, y = near[i].tolist()
-        yield float(away[i]), Box(x - wide / 2, y - LABEL_MM / 2, wide, LABEL_MM)
+    x, y = grid[contains_xy(ground, grid[:, 0], grid[:, 1])].T
+    boxes = np.stack([x - wide / 2, y - LABEL_MM / 2, x + wide / 2, y + LABEL_MM / 2], axis=1)
+    return np.hypot(x - middle.x, y - middle.y), boxes
 
 
 def _steps(low: float, high: float, middle: float) -> list[float]:
@@ -160,7 +178,7 @@ def put_words(
     """Write words with their middle at the first free of some places; whether one was."""
     wide = sheet.width_of(text, points) + 1.0
     boxes = (Box(x - wide / 2, y - 1.7, wide, 3.4) for x, y in places)
-    found = next((box for box in boxes if taken.free(box) and taken.covers(box) == 0), None)
+    found = next((box for box in boxes if taken.free(box) and taken.covered(_array(box))[0] == 0), None)
     if found is None:
         return False
     taken.take(found)
@@ -194,6 +212,10 @@ def words_box(sheet: Sheet, text: str, at: tuple[float, float], degrees: float, 
     """The box round words whose middle lies at a place, turned so."""
     wide = sheet.width_of(text, points) + 0.6
     return _around(at, degrees, Box(-wide / 2, -1.7, wide, 3.4))
+
+
+def _array(box: Box) -> Floats:
+    return np.array([(box.x, box.y, box.right, box.bottom)])
 
 
 def _around(at: tuple[float, float], degrees: float, box: Box) -> Box:

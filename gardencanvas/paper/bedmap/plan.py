@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from datetime import date
+from functools import cached_property
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.fit.report import FitReport
@@ -25,8 +26,16 @@ class Plan:
 
     def inside(self, bed: Bed) -> list[Planting]:
         """The plantings that lie in a bed, by start."""
-        found = [p for p in self.layout.plantings if bed_of(self.layout, p) is bed]
-        return sorted(found, key=lambda p: (p.start.on, p.id))
+        return self._inside.get(bed.id, [])
+
+    @cached_property
+    def _inside(self) -> dict[str, list[Planting]]:
+        found: dict[str, list[Planting]] = {}
+        for planting in sorted(self.layout.plantings, key=lambda p: (p.start.on, p.id)):
+            bed = bed_of(self.layout, planting)
+            if bed is not None:
+                found.setdefault(bed.id, []).append(planting)
+        return found
 
     def stands(self, planting: Planting, on: date) -> bool:
         """Whether a planting is in the bed on a day: from its start to its last harvest."""
