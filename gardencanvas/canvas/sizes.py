@@ -10,7 +10,7 @@ import numpy as np
 from gardencanvas.canvas.palette import Palette, Tint, shows_ripe, tint_of
 from gardencanvas.crops.catalogue import Catalogue, UnknownCrop
 from gardencanvas.crops.model import Crop, Habit
-from gardencanvas.fit.aids import growing_of
+from gardencanvas.fit.aids import growing_of, stem_crops
 from gardencanvas.fit.stands import grid
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.planting import Planting
@@ -111,8 +111,9 @@ class Sizes:
             self._known.clear()
             self._growing.clear()
             self._for, self._crops = surroundings, crops
-        aids = (layout.supports, layout.covers)
-        aided = all(a is b for a, b in zip(aids, self._aids, strict=False)) and bool(self._aids)
+        stems = stem_crops()
+        aids = (layout.supports, layout.covers, *(p for p in layout.plantings if p.crop in stems))
+        aided = len(aids) == len(self._aids) and all(a is b for a, b in zip(aids, self._aids, strict=True))
         self._aids = aids
         fresh: list[tuple[Planting, Growing]] = []
         for planting in layout.plantings:

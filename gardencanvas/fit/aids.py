@@ -62,6 +62,12 @@ def holders(climber: str) -> frozenset[str]:
     )
 
 
+@cache
+def stem_crops() -> frozenset[str]:
+    """Crops whose stems some climber climbs, by id."""
+    return frozenset(crop for i in interactions() if i.effect is Effect.SUPPORT and i.counts for crop in i.a)
+
+
 def held_up(planting: Planting, others: Sequence[Planting]) -> Bools:
     """Which stations of a climber find a stem that was started early enough to hold it, shape (n,).
 

@@ -68,6 +68,18 @@ def test_a_net_beside_a_climber_makes_it_narrower():
     assert growth(held, "beans").full_radius_m < growth(value, "beans").full_radius_m
 
 
+def test_maize_moved_away_lets_the_beans_on_it_sprawl():
+    beans = row("beans", "climbing-bean", on=date(2027, 6, 10))
+    maize = row("maize", "sweetcorn", y=0.1, on=date(2027, 5, 10))
+    value = garden(beans, maize)
+    sizes = Sizes()
+    sizes.prepare(value, value.layouts[0], catalogue())
+    held = sizes.of(beans).full_radius_m
+    away = edits.shift(value, "l1", {"maize"}, 0.0, 2.0)
+    sizes.prepare(away, away.layouts[0], catalogue())
+    assert sizes.of(beans).full_radius_m == growth(away, "beans").full_radius_m > held
+
+
 def test_a_crop_that_is_not_known_still_has_a_place():
     strange = growth(garden(row("x", "no-such-crop")), "x")
     assert strange.on(date(2027, 7, 1)).stage == "standing"

@@ -16,11 +16,11 @@ from gardencanvas.fit import check
 from gardencanvas.garden import edits
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.pattern import Rows
-from gardencanvas.paper.bedmap import Options, Plan, bed_map, planting_strip, write_bedmap
+from gardencanvas.paper.bedmap import Options, Plan, planting_strip, write_bedmap
 from gardencanvas.paper.bedmap.ground import OVERLAP_MM, sheets_across, tiles
 from gardencanvas.paper.bedmap.marks import draw_mark
 from gardencanvas.paper.bedmap.tape import row_marks
-from gardencanvas.paper.document import GivenUp, Setup, fonts_ready, write_pdf
+from gardencanvas.paper.document import GivenUp, fonts_ready, write_pdf
 from gardencanvas.paper.sheet import Box, Sheet
 from gardencanvas.resources_folder import resources
 from gardencanvas.words.plain import Measure, planting_name

@@ -21,6 +21,7 @@ from gardencanvas.planner.changes.spacing import moved
 
 _TOUCHES_M2 = 1e-4  # a square centimetre: grounds that share no more lie side by side
 _SLACK_M = 1e-6
+_GRID_M = 1e-6  # without it GEOS finds nothing common to two outlines that differ in the last digits
 _MOST_TRIED = 600  # places near the pattern that are looked at
 
 Step = tuple[int, int]  # whole lengths along the pattern, whole widths across it
@@ -92,7 +93,7 @@ def _free(spots: Sequence[tuple[Step, BaseGeometry]], taken: Sequence[Stay]) -> 
     """The first spot whose ground nobody takes."""
     grounds = np.array([s.ground for s in taken], dtype=object)
     for step, ground in spots:
-        if (shapely.area(shapely.intersection(grounds, ground)) <= _TOUCHES_M2).all():
+        if (shapely.area(shapely.intersection(grounds, ground, grid_size=_GRID_M)) <= _TOUCHES_M2).all():
             return step
     return None
 
