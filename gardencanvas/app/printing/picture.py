@@ -1,19 +1,23 @@
 """Pictures of the plan, the season ribbon or both on a date, as PNG or SVG."""
 
+from collections.abc import Iterator
+from contextlib import contextmanager
 from dataclasses import dataclass
+from datetime import date
 from pathlib import Path
 from typing import Literal
 
 from PySide6.QtCore import QBuffer, QIODevice, QPoint, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QImage, QImageWriter, QPainter, QRegion
 from PySide6.QtSvg import QSvgGenerator
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 from gardencanvas.app.ribbon.view import RibbonView
 from gardencanvas.app.session import Session
 from gardencanvas.canvas.palette import palette
 from gardencanvas.canvas.picture import picture_size, render_plan
 from gardencanvas.files import CannotWrite, write_whole
+from gardencanvas.garden.garden import Garden
 from gardencanvas.words.plain import Measure
 
 Shown = Literal["plan", "ribbon", "both"]
@@ -36,6 +40,17 @@ class Picture:
     dark: bool = False
 
 
+@contextmanager
+def session_for(garden: Garden, layout_id: str, on: date) -> Iterator[Session]:
+    """A session of a garden on a day where there is no window, and the application that drawing needs."""
+    app = QApplication.instance() or QApplication(["gardencanvas", "-platform", "offscreen"])
+    session = Session(garden, parent=app)
+    session.show_layout(layout_id)
+    session.show_date(on)
+    yield session
+    session.deleteLater()
+
+
 def save_picture(session: Session, path: Path, picture: Picture, measure: Measure) -> None:
     """Write a picture on the date cursor as PNG or, where the name ends so, as SVG.
 
@@ -52,6 +67,7 @@ def save_picture(session: Session, path: Path, picture: Picture, measure: Measur
     if path.suffix.lower() == ".svg":
         file = QSvgGenerator()
         file.setOutputDevice(device)
+        file.setResolution(round(NOMINAL_DPI))  # else letters given in points come out too small
         file.setSize(size)
         file.setViewBox(QRectF(0, 0, size.width(), size.height()))
         file.setTitle(session.garden.name)
@@ -94,7 +110,6 @@ def _png(
     image = QImage(size * pixel, QImage.Format.Format_RGB32)
     image.setDotsPerMeterX(round(picture.dpi / _INCH_M))
     image.setDotsPerMeterY(round(picture.dpi / _INCH_M))
-    image.fill(QColor(palette(picture.dark).paper))
     painter = QPainter(image)
     try:
         _draw(painter, session, picture, plan, ribbon, measure, size, pixel)
@@ -108,6 +123,9 @@ def _draw(
     measure: Measure, size: QSize, pixel: float,
 ) -> None:  # fmt: skip
     top = 0.0
+    painter.fillRect(
+        QRectF(0, 0, size.width() * pixel, size.height() * pixel), QColor(palette(picture.dark).paper)
+    )
     if picture.shown != "ribbon":
         rect = QRectF(0, 0, size.width() * pixel, plan.height() * pixel)
         render_plan(

@@ -8,7 +8,7 @@ from math import ceil
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.planting import Planting
 from gardencanvas.paper.bedmap.distances import Around, room_round
-from gardencanvas.paper.bedmap.drawing import Numbered, draw_bed
+from gardencanvas.paper.bedmap.drawing import Numbered, draw_beds
 from gardencanvas.paper.bedmap.furniture import (
     BARE_FOOT_MM,
     FOOT_MM,
@@ -186,7 +186,7 @@ def _bed_page(
             if cell.on is not None:
                 sheet.text(Box(cell.room.x, cell.room.y - 4.5, 60, 5), day(cell.on), 10, bold=True)
             shown = _standing(plan, it.numbered, cell.on)
-            draw_bed(sheet, plan, it.bed, shown, cell.window, cell.room, cell.on)
+            draw_beds(sheet, plan, [(it.bed, shown)], cell.window, cell.room, cell.on)
         said = "What is planted stands on the next page." if it.rows else "Nothing is planted here."
         _below(sheet, it, table, top, FOOT_MM, caution=caution, else_said=said)
 

@@ -1,4 +1,4 @@
-"""A bed on paper: outline with measures, paths, covers, supports, rows with distances, plants, numbers."""
+"""Beds on paper: outline with measures, paths, covers, supports, rows with distances, plants, numbers."""
 
 from collections.abc import Sequence
 from datetime import date
@@ -13,12 +13,13 @@ from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.pattern import Block, Floats, Rows, Strip
 from gardencanvas.garden.planting import Planting
 from gardencanvas.paper.bedmap.distances import draw_distances
-from gardencanvas.paper.bedmap.ground import Window
-from gardencanvas.paper.bedmap.labels import Label, Taken, put_label
+from gardencanvas.paper.bedmap.ground import Window, extent
+from gardencanvas.paper.bedmap.labels import Label, Taken, put_label, put_words
 from gardencanvas.paper.bedmap.marks import draw_mark
 from gardencanvas.paper.bedmap.plan import Plan
 from gardencanvas.paper.bedmap.structures import (
     draw_covers,
+    draw_fixtures,
     draw_paths,
     draw_supports,
     is_on,
@@ -33,35 +34,58 @@ from gardencanvas.words.plain import crop_name
 BED_MM, HOLE_MM = 0.6, 0.35
 LEAST_MARK_MM, USUAL_MARK_MM, LARGEST_MARK_MM = 0.7, 1.6, 2.8
 Numbered = Sequence[tuple[int, Planting]]
+Shown = Sequence[tuple[Bed, Numbered]]
 
 
-def draw_bed(
-    sheet: Sheet, plan: Plan, bed: Bed, numbered: Numbered, window: Window, room: Box,
-    on: date | None = None, *, measured: bool = True,
+def draw_beds(
+    sheet: Sheet, plan: Plan, shown: Shown, window: Window, room: Box, on: date | None = None,
+    *, measured: bool = True, reserved: Sequence[Box] = (),
 ) -> None:  # fmt: skip
-    """Draw a bed and some of its plantings where the window lays them, nothing outside the room.
+    """Draw beds and some of their plantings where the window lays them, nothing outside the room.
 
     Parameters
     ----------
     on
         The day that decides which covers are on; None: all of them.
     measured
-        Whether measures are written round it.
+        Whether measures are written round a bed, and not only its name.
+    reserved
+        Places that stay free of words.
     """
-    covers, supports = near(plan, bed)
+    covers, supports = near(plan, [bed for bed, _ in shown])
     covers = [c for c in covers if is_on(c, on)]
+    every = [each for _, numbered in shown for each in numbered]
+    taken = Taken(places_of(every, window), room, edges_of(plan, every, window))
+    for box in reserved:
+        taken.take(box)
     with sheet.clipped(room):
         draw_paths(sheet, plan.layout.paths, window)
-        draw_outline(sheet, bed, window)
-        draw_plantings(sheet, plan, numbered, window)
+        for bed, numbered in shown:
+            draw_outline(sheet, bed, window)
+            draw_plantings(sheet, plan, numbered, window)
         draw_supports(sheet, supports, window)
         draw_covers(sheet, covers, window)
-        taken = Taken(places_of(numbered, window), room, edges_of(plan, numbered, window))
-        if measured:
-            draw_distances(sheet, bed, numbered, window, plan.measure, taken)
-        number_plantings(sheet, plan, numbered, window, taken)
+        for bed, numbered in shown:
+            if measured:
+                draw_distances(sheet, bed, numbered, window, plan.measure, taken)
+            else:
+                _name(sheet, bed, window, taken)
+        if not measured:
+            draw_fixtures(sheet, plan.garden.fixtures, window, taken)
+        number_plantings(sheet, plan, every, window, taken)
         name_structures(sheet, covers, supports, window, taken)
         name_paths(sheet, plan, window, taken)
+
+
+def _name(sheet: Sheet, bed: Bed, window: Window, taken: Taken) -> None:
+    """A bed's name above its upper edge, where the room shows that."""
+    (x0, y0), (x1, _) = extent([bed.outline])
+    (left, top), (right, _) = window.place((x0, y0)), window.place((x1, y0))
+    room = taken.room
+    left, right = max(left, room.x), min(right, room.right)
+    if left < right:
+        places = [(left + (right - left) * share, top - 2.6) for share in (0.5, 0.3, 0.7, 0.15, 0.85)]
+        put_words(sheet, bed.name, places, taken, 8.0)
 
 
 def draw_outline(sheet: Sheet, bed: Bed, window: Window) -> None:

@@ -1,6 +1,7 @@
 """Ground too large for one sheet: a plan of the sheets, then each of them, overlapping its neighbours."""
 
 from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
 from datetime import date
 
 import numpy as np
@@ -10,12 +11,10 @@ from shapely import box as shapely_box
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.places import bed_ground
 from gardencanvas.paper.bedmap.distances import tape_steps
-from gardencanvas.paper.bedmap.drawing import Numbered, draw_bed
+from gardencanvas.paper.bedmap.drawing import Shown, draw_beds
 from gardencanvas.paper.bedmap.furniture import FOOT_MM, HEAD_MM, heading
 from gardencanvas.paper.bedmap.ground import OVERLAP_MM, Tile, Window, centred, extent, fits, tile_name, tiles
-from gardencanvas.paper.bedmap.labels import Taken, put_words
 from gardencanvas.paper.bedmap.plan import Plan
-from gardencanvas.paper.bedmap.structures import draw_fixtures
 from gardencanvas.paper.bedmap.tape import Tape, tape_of
 from gardencanvas.paper.document import Page
 from gardencanvas.paper.sheet import SCALES, Box, Sheet
@@ -23,9 +22,9 @@ from gardencanvas.words.plain import Measure, counted
 
 RULER_MM = 6.0  # band along the upper and left edge in which the tape is read
 _SCALES_OF_SHEETS = (*SCALES, 2000, 5000, 10_000, 20_000)
-_PAD_MM = 3.0
+_PAD_MM = 6.0  # beyond the beds: their names stand there
 _LEVEL_DEG = 1e-6
-Shown = Sequence[tuple[Bed, Numbered]]
+_NAME_WIDE_MM, _NAME_HIGH_MM = 18.0, 4.0
 
 
 def sheets_of(
@@ -61,33 +60,21 @@ def _own_part(tile: Tile) -> Polygon:
 def _sheet(
     plan: Plan, shown: Shown, tile: Tile, names: set[tuple[int, int]], title: str, when: str, on: date | None
 ) -> Page:
+    neighbours = list(_neighbours(tile, names))
     part = _own_part(tile).buffer(OVERLAP_MM * tile.window.scale / 1000)
 
     def draw(sheet: Sheet) -> None:
         heading(sheet, plan, f"{title}, sheet {tile.name}", f"1:{tile.window.scale}", when)
         box = tile.window.box
         seen = [(bed, some) for bed, some in shown if bed_ground(bed).intersects(part)]
-        if len(shown) > 1:
-            with sheet.clipped(box):
-                draw_fixtures(sheet, plan.garden.fixtures, tile.window, Taken(np.empty((0, 2)), box))
-        for bed, some in seen:
-            draw_bed(sheet, plan, bed, some, tile.window, box, on, measured=False)
-            if len(shown) > 1:
-                _name(sheet, bed, tile.window)
+        if seen:
+            named = [each.box for each in neighbours]
+            draw_beds(sheet, plan, seen, tile.window, box, on, measured=False, reserved=named)
         if len(shown) == 1:
-            _rulers(sheet, tape_of(seen[0][0] if seen else shown[0][0]), plan.measure, tile.window)
-        _edges(sheet, tile, names)
+            _rulers(sheet, tape_of(shown[0][0]), plan.measure, tile.window)
+        _edges(sheet, box, neighbours)
 
     return draw
-
-
-def _name(sheet: Sheet, bed: Bed, window: Window) -> None:
-    """A bed's name above its upper edge, where this sheet shows it."""
-    (x0, y0), (x1, _) = extent([bed.outline])
-    x, y = window.place(((x0 + x1) / 2, y0))
-    box = window.box
-    x = min(max(x, box.x + 20), box.right - 20)
-    put_words(sheet, bed.name, [(x, y - 2.6)], Taken(np.empty((0, 2)), box), 8.0)
 
 
 def _rulers(sheet: Sheet, tape: Tape, measure: Measure, window: Window) -> None:
@@ -131,36 +118,48 @@ def _ruler(
                     sheet.text(Box(-6, -1.7, 12, 3.4), name(i * tick), 7, align="middle")
 
 
-def _edges(sheet: Sheet, tile: Tile, names: set[tuple[int, int]]) -> None:
+@dataclass(frozen=True, slots=True)
+class _Neighbour:
+    """A sheet that adjoins: the line where it begins, and the place of its name on the overlap."""
+
+    name: str
+    line: tuple[float, float, float, float]
+    at: tuple[float, float]
+    upright: bool
+
+    @property
+    def box(self) -> Box:
+        """Round its name."""
+        wide, high = (_NAME_HIGH_MM, _NAME_WIDE_MM) if self.upright else (_NAME_WIDE_MM, _NAME_HIGH_MM)
+        return Box(self.at[0] - wide / 2, self.at[1] - high / 2, wide, high)
+
+
+def _neighbours(tile: Tile, names: set[tuple[int, int]]) -> Iterator[_Neighbour]:
+    box, half = tile.window.box, OVERLAP_MM / 2
+    middle_x, middle_y = box.x + box.width / 2, box.y + box.height / 2
+    for step, edge in ((-1, box.x), (1, box.right)):
+        if (tile.column + step, tile.row) in names:
+            x = edge - step * OVERLAP_MM
+            name = f"sheet {tile_name(tile.column + step, tile.row)}"
+            yield _Neighbour(name, (x, box.y, x, box.bottom), (x + step * half, middle_y), upright=True)
+    for step, edge in ((-1, box.y), (1, box.bottom)):
+        if (tile.column, tile.row + step) in names:
+            y = edge - step * OVERLAP_MM
+            name = f"sheet {tile_name(tile.column, tile.row + step)}"
+            yield _Neighbour(name, (box.x, y, box.right, y), (middle_x, y + step * half), upright=False)
+
+
+def _edges(sheet: Sheet, box: Box, neighbours: Sequence[_Neighbour]) -> None:
     """The sheet's frame, where its neighbours begin, and what they are called."""
-    box = tile.window.box
-    column, row = tile.column, tile.row
-    neighbours = (
-        (column - 1, row, "left"), (column + 1, row, "right"),
-        (column, row - 1, "top"), (column, row + 1, "bottom"),
-    )  # fmt: skip
-    for c, r, side in neighbours:
-        if (c, r) not in names:
-            continue
-        name = f"sheet {tile_name(c, r)}"
-        x = {"left": box.x + OVERLAP_MM, "right": box.right - OVERLAP_MM}.get(side)
-        y = {"top": box.y + OVERLAP_MM, "bottom": box.bottom - OVERLAP_MM}.get(side)
+    for each in neighbours:
         sheet.pen(0.2, (2, 3))
-        if x is not None:
-            sheet.line(x, box.y, x, box.bottom)
-            with sheet.turned(x + (-5.0 if side == "left" else 5.0), box.y + box.height / 2, -90):
-                _neighbour(sheet, name)
-        elif y is not None:
-            sheet.line(box.x, y, box.right, y)
-            with sheet.turned(box.x + box.width / 2, y + (-5.0 if side == "top" else 5.0), 0):
-                _neighbour(sheet, name)
+        sheet.line(*each.line)
+        with sheet.turned(*each.at, -90 if each.upright else 0):
+            place = Box(-_NAME_WIDE_MM / 2, -_NAME_HIGH_MM / 2, _NAME_WIDE_MM, _NAME_HIGH_MM)
+            sheet.white_box(place)
+            sheet.text(place, each.name, 7.5, bold=True, align="middle")
     sheet.pen(0.25)
     sheet.ring([(box.x, box.y), (box.right, box.y), (box.right, box.bottom), (box.x, box.bottom)])
-
-
-def _neighbour(sheet: Sheet, name: str) -> None:
-    sheet.white_box(Box(-9, -2.0, 18, 4.0))
-    sheet.text(Box(-9, -2.0, 18, 4.0), name, 7.5, bold=True, align="middle")
 
 
 def _overview(

@@ -29,11 +29,11 @@ _SHARES = tuple(i / 20 for i in (10, 8, 12, 6, 14, 4, 16, 2, 18, 1, 19, 9, 11, 7
 Place = tuple[float, float]
 
 
-def near(plan: Plan, bed: Bed) -> tuple[list[Cover], list[RingSupport | LineSupport]]:
-    """The covers over a bed and the supports in it."""
-    ground = bed_ground(bed)
-    covers = [c for c in plan.layout.covers if ground.intersects(Polygon(c.outline))]
-    supports = [s for s in plan.layout.supports if ground.distance(_shape(s)) < _BESIDE_M]
+def near(plan: Plan, beds: Sequence[Bed]) -> tuple[list[Cover], list[RingSupport | LineSupport]]:
+    """The covers over some beds and the supports in them."""
+    grounds = [bed_ground(bed) for bed in beds]
+    covers = [c for c in plan.layout.covers if any(g.intersects(Polygon(c.outline)) for g in grounds)]
+    supports = [s for s in plan.layout.supports if any(g.distance(_shape(s)) < _BESIDE_M for g in grounds)]
     return covers, supports
 
 
