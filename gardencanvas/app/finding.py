@@ -1,4 +1,4 @@
-"""Finding by name: commands, and what stands on the plan."""
+"""Finding by name: commands, what stands on the plan, and the steps that led to it."""
 
 from typing import TYPE_CHECKING
 
@@ -56,6 +56,24 @@ def find_on_plan(window: "MainWindow") -> SearchList:
     ]
     title = window.tr("Find on the plan")
     return SearchList(window, title, window.tr("Crop, variety, bed or support"), entries)
+
+
+def find_step(window: "MainWindow") -> SearchList:
+    """Every step of this session, newest first; choosing one goes back or on to it."""
+    history = window.session.history
+    names = (window.tr("As it was at first"), *history.steps)
+    entries = [
+        Entry(name, _when(window, number, history.at), lambda number=number: history.go_to(number))
+        for number, name in enumerate(names)
+    ]
+    return SearchList(window, window.tr("Steps"), window.tr("Back or on to…"), entries[::-1])
+
+
+def _when(window: "MainWindow", number: int, at: int) -> str:
+    """Whether a step is the last that is done, or is taken back."""
+    if number == at:
+        return window.tr("now")
+    return window.tr("taken back") if number > at else ""
 
 
 def _kind(window: "MainWindow", item: Item) -> str:

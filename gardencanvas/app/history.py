@@ -39,6 +39,16 @@ class History(QObject):
         """What redo would do again; None at the end."""
         return self._texts[self._at] if self._at < len(self._texts) else None
 
+    @property
+    def steps(self) -> tuple[str, ...]:
+        """What the known steps are called, oldest first, undone ones included."""
+        return tuple(self._texts)
+
+    @property
+    def at(self) -> int:
+        """How many of the steps are done."""
+        return self._at
+
     def count(self) -> int:
         """How many steps are known, undone ones included."""
         return len(self._texts)
@@ -78,6 +88,18 @@ class History(QObject):
         """One step on, if there is one."""
         if self._at < len(self._texts):
             self._go(self._at + 1, saved=self._saved)
+
+    def go_to(self, at: int) -> None:
+        """Take back or do again as many steps as it takes until ``at`` of them are done.
+
+        Raises
+        ------
+        IndexError
+            If there are not so many.
+        """
+        if not 0 <= at <= len(self._texts):
+            raise IndexError(f"there are {len(self._texts)} steps, not {at}")
+        self._go(at, saved=self._saved)
 
     def _go(self, at: int, *, saved: int | None) -> None:
         clean, before = self.is_clean(), self._at

@@ -7,7 +7,7 @@ from gardencanvas.app.history import History
 from gardencanvas.garden import edits
 from tests.garden.makers import garden, row
 
-steps = st.lists(st.sampled_from(["edit", "undo", "redo", "save"]), max_size=40)
+steps = st.lists(st.sampled_from(["edit", "undo", "redo", "save", "first", "last"]), max_size=40)
 
 
 @given(steps)
@@ -29,11 +29,15 @@ def test_history_behaves_as_a_list_of_values_with_a_place_in_it(sequence):
         elif step == "redo":
             at = min(at + 1, len(values) - 1)
             history.redo()
+        elif step in ("first", "last"):
+            at = 0 if step == "first" else len(values) - 1
+            history.go_to(at)
         else:
             saved = values[at]
             history.set_clean()
         assert history.garden is values[at]
-        assert history.count() == len(values) - 1
+        assert history.count() == len(history.steps) == len(values) - 1
+        assert history.at == at
         assert (history.undo_text is None) == (at == 0)
         assert (history.redo_text is None) == (at == len(values) - 1)
         assert history.is_clean() == (values[at] is saved)

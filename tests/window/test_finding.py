@@ -72,3 +72,23 @@ def test_every_command_is_listed_once(main):
     assert all(dialog.list.topLevelItem(i).text(0) for i in range(dialog.list.topLevelItemCount()))
     dialog.reject()
     dialog.deleteLater()
+
+
+def test_the_steps_are_listed_and_one_goes_back_to_any_and_on_again(main):
+    before = main.session.garden
+    main.session.select(["leeks"])
+    main.actions_.all["turn right"].trigger()
+    main.actions_.all["delete"].trigger()
+    after = main.session.garden
+    newest, _ = typed(main, "steps", "")  # Enter on the newest: nothing moves
+    assert newest == main.session.history.undo_text
+    assert main.session.garden is after
+    typed(main, "steps", "at first")
+    assert main.session.garden is before
+    typed(main, "steps", newest)
+    assert main.session.garden is after
+
+
+def test_without_a_step_the_list_says_why_it_cannot_be_opened(main):
+    assert not main.actions_.all["steps"].isEnabled()
+    assert main.actions_.why_not("steps")

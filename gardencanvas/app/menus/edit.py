@@ -19,6 +19,7 @@ class EditMenu(QObject):
         menu = menus.menu(self.tr("&Edit"))
         menus.add(menu, "undo", self.tr("&Undo"), self._undo, _KEY.Undo, self._nothing_to_undo)
         menus.add(menu, "redo", self.tr("&Redo"), self._redo, _KEY.Redo, self._nothing_to_redo)
+        menus.add(menu, "steps", self.tr("&Steps…"), self._steps, "Ctrl+Alt+Z", self._no_steps)
         menu.addSeparator()
         some = self._nothing_selected
         menus.add(menu, "cut", self.tr("Cu&t"), lambda: clipboard.cut(self._window), _KEY.Cut, some)
@@ -66,6 +67,14 @@ class EditMenu(QObject):
 
     def _nothing_to_redo(self) -> str:
         return "" if self._menus.session.history.redo_text is not None else self.tr("Nothing to do again.")
+
+    def _no_steps(self) -> str:
+        return "" if self._menus.session.history.count() else self.tr("Nothing has been changed yet.")
+
+    def _steps(self) -> None:
+        from gardencanvas.app.finding import find_step  # not needed to start
+
+        find_step(self._window).exec()
 
     def _name_steps(self) -> None:
         history = self._menus.session.history
