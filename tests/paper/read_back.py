@@ -62,5 +62,6 @@ def lines(path):
     for page in extract_pages(path, laparams=LAParams()):
         for item in page:
             if hasattr(item, "get_text"):
-                found += item.get_text().splitlines()
+                text = item.get_text().replace("\t", " ")  # one glyph draws both; readers take either
+                found += text.splitlines()
     return found

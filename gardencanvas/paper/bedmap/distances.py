@@ -177,7 +177,7 @@ def tape_steps(measure: Measure, per_m: float) -> tuple[float, float, Callable[[
     """Step of a tape's ticks and of its numbers, metres, and how a number is written."""
     if measure.units == "imperial":
         foot = 0.3048
-        tick = next((t for t in (foot / 2, foot, 3 * foot, 10 * foot) if t * per_m >= 1.5), 50 * foot)
+        tick = next((t for t in (foot / 2, foot, 5 * foot, 10 * foot) if t * per_m >= 1.5), 50 * foot)
         words = next(
             (w for w in (foot, 2 * foot, 5 * foot, 10 * foot) if w * per_m >= 9 and w >= tick), 50 * foot
         )

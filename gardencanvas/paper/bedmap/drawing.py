@@ -33,6 +33,7 @@ from gardencanvas.words.plain import crop_name
 
 BED_MM, HOLE_MM = 0.6, 0.35
 LEAST_MARK_MM, USUAL_MARK_MM, LARGEST_MARK_MM = 0.7, 1.6, 2.8
+_BEYOND_MM = 5.0  # drawn beyond what a sheet shows, so that cut outlines have no edge of their own
 Numbered = Sequence[tuple[int, Planting]]
 Shown = Sequence[tuple[Bed, Numbered]]
 
@@ -62,7 +63,7 @@ def draw_beds(
         draw_paths(sheet, plan.layout.paths, window)
         for bed, numbered in shown:
             draw_outline(sheet, bed, window)
-            draw_plantings(sheet, plan, numbered, window)
+            draw_plantings(sheet, plan, numbered, window, room)
         draw_supports(sheet, supports, window)
         draw_covers(sheet, covers, window)
         for bed, numbered in shown:
@@ -99,16 +100,26 @@ def draw_outline(sheet: Sheet, bed: Bed, window: Window) -> None:
         sheet.ring([window.place(p) for p in hole])
 
 
-def draw_plantings(sheet: Sheet, plan: Plan, numbered: Numbered, window: Window) -> None:
-    """The ground each takes, its line by verdict, and then every plant."""
+def draw_plantings(sheet: Sheet, plan: Plan, numbered: Numbered, window: Window, room: Box) -> None:
+    """The ground each takes, its line by verdict, and then every plant that the room shows."""
+    around = room.grown(_BEYOND_MM)
+    seen = shapely_box(around.x, around.y, around.right, around.bottom)
     for _, planting in numbered:
         fit = plan.report.plantings.get(planting.id)
         verdict = fit.verdict if fit is not None else Verdict.CLEAR
-        draw_verdict(sheet, verdict, ground_of(planting.pattern.corners, window))
+        ground = ground_of(planting.pattern.corners, window)
+        if ground.intersects(seen):
+            draw_verdict(sheet, verdict, ground if seen.contains(ground) else ground.intersection(seen))
     for number, planting in numbered:
         size = mark_size(planting, window)
-        for x, y in _placed(planting.stations, window).tolist():
+        for x, y in _within(_placed(planting.stations, window), around).tolist():
             draw_mark(sheet, number, x, y, size)
+
+
+def _within(places: Floats, box: Box) -> Floats:
+    """Those places that lie in a box."""
+    x, y = places[:, 0], places[:, 1]
+    return places[(x >= box.x) & (x <= box.right) & (y >= box.y) & (y <= box.bottom)]
 
 
 def mark_size(planting: Planting, window: Window) -> float:
@@ -152,10 +163,7 @@ def number_plantings(sheet: Sheet, plan: Plan, numbered: Numbered, window: Windo
     by_size = sorted(numbered, key=lambda each: float(np.prod(np.ptp(each[1].pattern.corners, axis=0))))
     for number, planting in by_size:  # small ground first: it has the least choice
         ground = ground_of(planting.pattern.corners, window).intersection(shown)
-        at = _placed(planting.stations, window)
-        inside = at[
-            (at[:, 0] >= room.x) & (at[:, 0] <= room.right) & (at[:, 1] >= room.y) & (at[:, 1] <= room.bottom)
-        ]
+        inside = _within(_placed(planting.stations, window), room)
         if ground.is_empty or not len(inside):
             continue
         label = Label(str(number), crop_name(plan.catalogue, planting.crop))
