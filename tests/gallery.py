@@ -27,6 +27,7 @@ from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 from gardencanvas.app import filing, theme
 from gardencanvas.app.comparing.dialog import ComparisonDialog
 from gardencanvas.app.comparing.layouts_dialog import LayoutsDialog
+from gardencanvas.app.comparing.plans_dialog import PlansDialog
 from gardencanvas.app.crop_page import CropPage
 from gardencanvas.app.finding import find_command, find_on_plan
 from gardencanvas.app.own_form.variety_form import VarietyForm
@@ -302,6 +303,27 @@ def comparison_by_week() -> QWidget:
     dialog.tabs.setCurrentIndex(1)
     dialog.show()
     settle(1500)
+    return dialog
+
+
+def _two_plans() -> PlansDialog:
+    dialog = PlansDialog(_two_layouts())
+    dialog.show()
+    settle(900)
+    return dialog
+
+
+@state
+def two_plans() -> QWidget:
+    return _two_plans()
+
+
+@state
+def two_plans_swiped() -> QWidget:
+    dialog = _two_plans()
+    dialog.over.setChecked(True)
+    dialog.plans.slider.setValue(350)
+    settle(900)
     return dialog
 
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRect, QRectF, Qt, Signal
 from PySide6.QtGui import QPainter, QResizeEvent, QTransform, QWheelEvent
 from PySide6.QtWidgets import QFrame, QGraphicsView, QWidget
 
@@ -24,6 +24,8 @@ _EMPTY_CM = QRectF(0, 0, 800, 500)  # shown where there is nothing to fit
 
 class PlanPane(QGraphicsView):
     """Pans and zooms over a plan."""
+
+    view_moved = Signal()  # panned or zoomed
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -61,6 +63,18 @@ class PlanPane(QGraphicsView):
         self.setTransform(QTransform.fromScale(scale, scale))
         self.plan.rescale(scale)
         self.frame_.rescale()
+        self.view_moved.emit()
+
+    def follow(self, other: "PlanPane") -> None:
+        """Show the part of the plan that another pane shows, as large."""
+        self._fitted = True
+        if self.look.scale != other.look.scale:
+            self._set_scale(other.look.scale)
+        for bar, theirs in (
+            (self.horizontalScrollBar(), other.horizontalScrollBar()),
+            (self.verticalScrollBar(), other.verticalScrollBar()),
+        ):
+            bar.setValue(theirs.value())
 
     def zoom_about(self, factor: float, pixel: QPointF) -> None:
         """Zoom by a factor; what lies under a viewport pixel stays there."""
@@ -178,6 +192,7 @@ class PlanPane(QGraphicsView):
     def scrollContentsBy(self, dx: int, dy: int) -> None:
         super().scrollContentsBy(dx, dy)
         self.frame_.rescale()
+        self.view_moved.emit()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         turned = event.angleDelta()

@@ -4,7 +4,7 @@ from datetime import date
 
 from gardencanvas.garden.edits import rebuilt
 from gardencanvas.garden.errors import Refusal
-from gardencanvas.garden.garden import Garden, Layout
+from gardencanvas.garden.garden import Garden, Item, Layout
 from gardencanvas.garden.ground import Cover
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.value import new_id
@@ -39,17 +39,33 @@ def for_year(garden: Garden, layout_id: str, name: str, year: int) -> tuple[Gard
     return rebuilt(garden, layouts=(*garden.layouts, copy)), copy.id
 
 
+def dates_moved(item: Item, years: int) -> Item:
+    """The item with its dates moved by so many years; 29 February becomes the 28th."""
+    if years == 0:
+        return item
+    if isinstance(item, Planting):
+        return _planted(item, years)
+    if isinstance(item, Cover):
+        return _cover(item, years)
+    return item
+
+
+def _cover(cover: Cover, years: int) -> Cover:
+    return rebuilt(cover, first=day_moved(cover.first, years), last=day_moved(cover.last, years))
+
+
 def _covers(layout: Layout, years: int) -> tuple[Cover, ...]:
-    return tuple(rebuilt(c, first=_moved(c.first, years), last=_moved(c.last, years)) for c in layout.covers)
+    return tuple(_cover(c, years) for c in layout.covers)
 
 
 def _planted(planting: Planting, years: int) -> Planting:
     start = planting.start
-    moved = rebuilt(start, on=_moved(start.on, years), sown_on=_moved(start.sown_on, years))
-    return rebuilt(planting, start=moved, end=_moved(planting.end, years))
+    moved = rebuilt(start, on=day_moved(start.on, years), sown_on=day_moved(start.sown_on, years))
+    return rebuilt(planting, start=moved, end=day_moved(planting.end, years))
 
 
-def _moved(day: date | None, years: int) -> date | None:
+def day_moved(day: date | None, years: int) -> date | None:
+    """The same day so many years later; 29 February becomes the 28th."""
     if day is None:
         return None
     try:

@@ -33,7 +33,8 @@ class FileMenu(QObject):
         menus.add(menu, "versions", self.tr("Earlier &versions…"), self._versions, None, self._no_file)
         menus.add(menu, "recover", self.tr("Unsaved &work of before…"), self._recover)
         menu.addSeparator()
-        menus.add(menu, "bed map", self.tr("Print or save the &bed map…"), self._bedmap, "Ctrl+P", self._no_bed)
+        bed_map = self.tr("Print or save the &bed map…")
+        menus.add(menu, "bed map", bed_map, self._bedmap, "Ctrl+P", self._no_bed)
         menus.add(
             menu, "strip", self.tr("P&lanting strip…"), self._strip, "Ctrl+Shift+P", self._not_one_planting
         )

@@ -24,6 +24,9 @@ class Layouts(QObject):
         menus.add(menu, "duplicate layout", self.tr("&Duplicate this layout…"), self._duplicate)
         menus.add(menu, "layouts", self.tr("A&ll layouts…"), self._all, "Ctrl+Shift+Y")
         menus.add(menu, "compare", self.tr("&Compare layouts…"), self._compare, "Ctrl+Y", self._only_one)
+        menus.add(
+            menu, "two plans", self.tr("Two &plans side by side…"), self._two, "Ctrl+Alt+Y", self._only_one
+        )
 
     def _only_one(self) -> str:
         if len(self._menus.session.garden.layouts) > 1:
@@ -39,6 +42,13 @@ class Layouts(QObject):
         from gardencanvas.app.comparing.dialog import ComparisonDialog  # not needed to start
 
         ComparisonDialog(self._window).exec()
+
+    def _two(self) -> None:
+        from gardencanvas.app.comparing.plans_dialog import PlansDialog  # not needed to start
+
+        dialog = PlansDialog(self._window)
+        dialog.exec()
+        dialog.deleteLater()
 
     def _fill(self) -> None:
         session = self._menus.session
