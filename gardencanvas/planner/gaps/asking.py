@@ -20,7 +20,7 @@ from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.places import bed_at
 from gardencanvas.garden.value import Point
 from gardencanvas.planner.gaps.answers import QUICK_D, Answer, Miss, Progress, Proposal, Weights, Why, Wishes
-from gardencanvas.planner.gaps.claims import Room
+from gardencanvas.planner.gaps.claims import Room, stems
 from gardencanvas.planner.gaps.clearance import Region
 from gardencanvas.planner.gaps.history import families_before, rests
 from gardencanvas.planner.gaps.misses import misses
@@ -316,7 +316,9 @@ def _last(
     rows = [(float(o.short_m[r]), n, r) for n, o in beds for r in np.flatnonzero(o.lit).tolist()]
     for _, number, row in sorted(rows)[:_LAST_ROWS]:
         offer = every[number]
-        for at in offer.ground.region.roomiest(offer.apart[row], _LAST_PLACES):
+        region = offer.ground.region
+        least = np.array([stems(offer.sprouts, n.stand)[row] for n in region.surveyed.neighbours])
+        for at in region.roomiest(offer.apart[row], least, _LAST_PLACES):
             one = proposed(survey, trials, offer, row, ranking, _before(survey, offer.ground), at)
             if isinstance(one, Proposal):
                 return [one]

@@ -11,7 +11,7 @@ from math import ceil
 import numpy as np
 from numpy.typing import NDArray
 
-from gardencanvas.crops.model import Harvest
+from gardencanvas.crops.model import Crop, Harvest
 from gardencanvas.fit.meeting import likeness, taken_above
 from gardencanvas.fit.needs import light_good
 from gardencanvas.fit.stands import HEIGHT, IN_BED, RADIUS, Stand
@@ -58,8 +58,22 @@ def distances(sprouts: Sprouts, stand: Stand, room: Room) -> Floats:
     )
     if room is Room.OWN:
         found = np.maximum(found, _for_light(sprouts, stand, one, two, together))
-        found = np.where(together.any(axis=1), np.maximum(found, STEM_M), found)
-    return found
+    return np.where(together.any(axis=1), np.maximum(found, stems(sprouts, stand)), found)
+
+
+def stems(sprouts: Sprouts, stand: Stand) -> Floats:
+    """Least distance from stem to stem while both stand, whatever leaves and roots would bear, shape (n,).
+
+    No hole is dug on top of what grows; and plants of one crop stand no closer in two plantings than the
+    closest spacing in the row that a source gives for one.
+    """
+    return np.array([_stem(w.crop, stand) for w in sprouts.ways])
+
+
+def _stem(crop: Crop, stand: Stand) -> float:
+    if crop.id != stand.crop.id or crop.in_row_m is None:
+        return STEM_M
+    return max(STEM_M, crop.in_row_m.low)
 
 
 def _limits(sprouts: Sprouts, stand: Stand, room: Room, begin: int, end: int) -> tuple[Floats, Floats]:

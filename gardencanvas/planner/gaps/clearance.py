@@ -66,12 +66,18 @@ class Region:
             np.minimum(found, self.away_m[row] - np.float32(apart_m[row]), out=found)
         return found
 
-    def roomiest(self, apart_m: Floats, most: int) -> list[tuple[float, float]]:
-        """The places on the plan with most clearance, a hand's breadth apart, wherever the edge is."""
+    def roomiest(self, apart_m: Floats, least_m: Floats, most: int) -> list[tuple[float, float]]:
+        """The places on the plan with most clearance, wherever the edge is.
+
+        They lie a hand's breadth from each other, and ``least_m`` from the plants of each neighbour.
+        """
         clear = self.clearance(apart_m, 0.0)
+        clear = np.where(self.clearance(np.minimum(apart_m, least_m), 0.0) < 0.0, -np.inf, clear)
         plan = self.surveyed.field.plan[self.points]
         found: list[tuple[float, float]] = []
         for n in np.argsort(-clear, kind="stable"):
+            if not np.isfinite(clear[n]):
+                break
             x, y = float(plan[n, 0]), float(plan[n, 1])
             if all(np.hypot(x - a, y - b) >= _APART_M for a, b in found):
                 found.append((round(x, 4), round(y, 4)))

@@ -61,12 +61,15 @@ def _room(offer: Offers, row: int) -> Miss:
         "short_m": float(offer.short_m[row]),
         "spacing_m": float(np.sqrt(offer.sprouts.station_m2[row])),
     }
-    clear = region.clearance(offer.apart[row], float(offer.margin_m[row]))
-    at = int(clear.argmax())
-    away = region.away_m[:, at] - offer.apart[row]
-    if len(away) and float(away.min()) <= float(clear[at]) + 1e-6:
-        stand = region.surveyed.neighbours[int(away.argmin())].stand
-        numbers |= {"by": stand.planting.id, "until": stand.times.out}
+    # with nothing there it would fit: then a plant is in its way, and that will be out one day
+    room = np.flatnonzero(region.edge_m >= offer.margin_m[row] - region.surveyed.field.slip_m)
+    if len(room) and len(region.surveyed.neighbours):
+        away = region.away_m[:, room] - offer.apart[row][:, None]
+        nearest = away.min(axis=0)
+        at = int(nearest.argmax())
+        if nearest[at] < 0.0:
+            stand = region.surveyed.neighbours[int(away[:, at].argmin())].stand
+            numbers |= {"by": stand.planting.id, "until": stand.times.out}
     return Miss(Why.ROOM, way.crop_id, way.variety, numbers)
 
 

@@ -5,6 +5,7 @@ from datetime import date, timedelta
 import numpy as np
 import pytest
 
+from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.files import open_garden
 from gardencanvas.fit import check
 from gardencanvas.fit.report import Verdict
@@ -13,6 +14,7 @@ from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.site import Climate, Frost
 from gardencanvas.planner.gaps.answers import QUICK_D, Part, Weights, Why, Wishes
 from gardencanvas.planner.gaps.asking import Question, by_date, by_place, finished
+from gardencanvas.planner.gaps.claims import STEM_M
 from gardencanvas.planner.gaps.planting import plant
 from gardencanvas.resources_folder import resources
 from tests.fit.makers import spot
@@ -117,13 +119,21 @@ def test_a_place_is_found_wherever_brute_force_finds_one(crop, since, there):
 
 
 def brute(some, crop, start):
-    """Points of a 2 cm grid at which one plant more does not clash; no more are tried once one is found."""
+    """Whether one plant more, at any point of a 2 cm grid, does not clash.
+
+    Points are left out within a hand's breadth of a stem, and within the books' closest spacing of its like.
+    """
     from gardencanvas.fit import Checker
 
     checker = Checker()
     before = clashing(checker.update(some, LAYOUT))
+    there = some.layouts[0].plantings
+    own = catalogue().crop(crop).in_row_m.low
+    least = {p.crop: max(STEM_M, own) if p.crop == crop else STEM_M for p in there}
     for x in np.arange(0.02, 1.0, 0.02):
         for y in np.arange(0.02, 0.6, 0.02):
+            if any(np.hypot(*(p.stations - (x, y)).T).min() < least[p.crop] for p in there):
+                continue
             one = spot("new", crop, [(float(x), float(y))], on=start[1], kind=start[0])
             report = checker.update(add(some, LAYOUT, [one]), LAYOUT)
             after = clashing(report)
