@@ -20,12 +20,13 @@ from tests.paper.read_back import lines, overlapping, pages
 
 # ISO 216 and ANSI/ASME Y14.1 sizes in millimetres
 SIZES = {"a4": (210.0, 297.0), "a3": (297.0, 420.0), "letter": (215.9, 279.4), "tabloid": (279.4, 431.8)}
+SOME = tuple(b.id for b in demo().layout.beds[2:5])
 STAGES = (date(2027, 5, 1), date(2027, 7, 15), date(2027, 9, 15))
 SMALLEST_POINTS = 7.0
 DOCUMENTS = {
     "the demo": lambda: bed_map(demo()),
-    "upright, in stages": lambda: bed_map(demo(), Setup(landscape=False), Options(stages=STAGES)),
-    "whole, over sheets": lambda: bed_map(demo(), Setup(), Options(20, whole=True)),
+    "upright, in stages": lambda: bed_map(demo(), Setup(landscape=False), Options(stages=STAGES, beds=SOME)),
+    "whole, over sheets": lambda: bed_map(demo(), Setup(), Options(30, whole=True, overview=False)),
     "twenty plantings": lambda: bed_map(twenty(), Setup()),
     "twenty, in inches": lambda: bed_map(twenty("imperial"), Setup("letter", landscape=False)),
     "twenty, over sheets": lambda: bed_map(twenty(), Setup(), Options(10)),

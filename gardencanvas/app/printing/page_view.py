@@ -98,8 +98,8 @@ class PageView(QAbstractScrollArea):
     def sheet_box(self) -> QRectF:
         """Where the sheet lies in the view."""
         size, room = self._sheet_size(), self.viewport().rect()
-        x = max((room.width() - size.width()) / 2, _MARGIN - self.horizontalScrollBar().value())
-        y = max((room.height() - size.height()) / 2, _MARGIN - self.verticalScrollBar().value())
+        x = _begin(size.width(), room.width(), self.horizontalScrollBar().value())
+        y = _begin(size.height(), room.height(), self.verticalScrollBar().value())
         return QRectF(QPointF(x, y), size)
 
     def _measure(self) -> None:
@@ -211,3 +211,8 @@ class PageView(QAbstractScrollArea):
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:
         self.zoom_to(1.0 if self.zoom > 1.0 else 2.5, event.position())
+
+
+def _begin(sheet: float, room: float, scrolled: int) -> float:
+    """Where a sheet begins in the view: in its middle where it has room there, else as it is scrolled."""
+    return (room - sheet) / 2 if sheet + 2 * _MARGIN <= room else _MARGIN - scrolled
