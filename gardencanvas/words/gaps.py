@@ -174,6 +174,15 @@ def neighbour_words(
     return tuple(line for line in dict.fromkeys(lines) if line not in told)
 
 
+def short(proposal: Proposal, layout: Layout, known: Catalogue, measure: Measure, since: date) -> str:
+    """A proposal in a few short lines, for a narrow list; odds and reasons are told elsewhere."""
+    bed = layout.by_id.get(proposal.bed)
+    where = f" in {bed.name}" if isinstance(bed, Bed) else ""
+    verdict = f" ({proposal.verdict.word})" if proposal.verdict >= Verdict.STRAINS else ""
+    lines = [f"{title(proposal, known)}{where}{verdict}", start_words(proposal, since)]
+    return "\n".join([*lines, harvest_words(proposal, measure)])
+
+
 def line(proposal: Proposal, layout: Layout, known: Catalogue, measure: Measure) -> str:
     """A proposal in one line, for lists and screen readers."""
     bed = layout.by_id.get(proposal.bed)

@@ -83,6 +83,7 @@ class GapsPanel(QWidget):
         self.list = QListWidget()
         self.list.setAccessibleName(self.tr("What fits, best first"))
         self.list.setWordWrap(True)
+        self.list.setSpacing(2)
         self.list.setMouseTracking(True)
         self.list.itemEntered.connect(self._hovered)
         self.list.currentItemChanged.connect(self._hovered)
@@ -92,12 +93,13 @@ class GapsPanel(QWidget):
         column.addWidget(self.list, 1)
         self.detail = PlainLabel("", "quiet")
         self.detail.setAlignment(Qt.AlignmentFlag.AlignTop)
-        around = QScrollArea()
+        around = self._around = QScrollArea()
         around.setWidgetResizable(True)
         around.setFrameShape(QScrollArea.Shape.NoFrame)
         around.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         around.setMaximumHeight(110)
         around.setWidget(self.detail)
+        around.setVisible(False)
         column.addWidget(around)
         self.plant_it = QPushButton(self.tr("&Plant it"))
         self.plant_it.clicked.connect(self._plant)
@@ -274,7 +276,7 @@ class GapsPanel(QWidget):
         self._proposals = ()
         self._places.put(())
         self.list.clear()
-        self.detail.setText("")
+        self._detail("")
         self.said.setText(sentence)
         self._enable(None)
         self.bar.setRange(0, 0)
@@ -296,7 +298,10 @@ class GapsPanel(QWidget):
         self._proposals = answer.proposals
         self.list.clear()
         for proposal in answer.proposals:
-            item = QListWidgetItem(words.line(proposal, layout, known, self._measure))
+            said = words.short(proposal, layout, known, self._measure, session.on)
+            item = QListWidgetItem(said)
+            whole = words.line(proposal, layout, known, self._measure)
+            item.setData(Qt.ItemDataRole.AccessibleTextRole, whole)
             item.setData(Qt.ItemDataRole.UserRole, proposal)
             self.list.addItem(item)
         self._light_up(answer.proposals if self._elsewhere else ())
@@ -331,16 +336,22 @@ class GapsPanel(QWidget):
             return
         session = self._session
         session.preview(plant(session.garden, session.layout_id, proposal))
-        self.detail.setText(self._told_of(proposal))
+        self._detail(self._told_of(proposal))
 
     def _told_of(self, proposal: Proposal) -> str:
         session, measure = self._session, self._measure
         given = session.garden, session.layout, session.catalogue, measure
-        said = [words.why_words(proposal, measure)]
+        odds = words.odds_words(proposal)
+        said = [f"{odds[0].upper()}{odds[1:]}.", words.why_words(proposal, measure)]
+        said.append(f"{words.pattern_words(proposal.planting.pattern, measure).capitalize()}.")
         said += words.cost_words(proposal, *given)
         said += words.neighbour_words(proposal, *given)[:3]
         family = words.family_words(proposal)
         return " ".join([*said, family] if family else said)
+
+    def _detail(self, said: str) -> None:
+        self.detail.setText(said)
+        self._around.setVisible(bool(said))
 
     def _enable(self, proposal: Proposal | None) -> None:
         self.plant_it.setEnabled(proposal is not None)
@@ -361,7 +372,7 @@ class GapsPanel(QWidget):
         if session.propose(after, text):
             session.select([proposal.planting.id])
             self.list.clear()
-            self.detail.setText("")
+            self._detail("")
             self.said.setText(self.tr("Planted: {0}.").format(words.title(proposal, session.catalogue)))
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:

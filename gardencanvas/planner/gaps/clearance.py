@@ -43,6 +43,18 @@ class Region:
         return np.asarray(found, dtype=np.float32)
 
     @cached_property
+    def _box(self) -> tuple[float, float, float, float]:
+        corners = np.asarray(self.ground.convex_hull.exterior.coords)
+        local = self.surveyed.field.to_frame(corners)
+        (x0, y0), (x1, y1) = local.min(axis=0), local.max(axis=0)
+        return float(x0), float(y0), float(x1), float(y1)
+
+    def box(self, *, turned: bool) -> tuple[float, float, float, float]:
+        """Least and greatest x and y of its ground in the bed's frame, or in that turned by 90°."""
+        x0, y0, x1, y1 = self._box
+        return (y0, -x1, y1, -x0) if turned else (x0, y0, x1, y1)
+
+    @cached_property
     def away_m(self) -> Singles:
         """How far its points lie from each neighbour, shape (neighbours, n)."""
         every = [n.away_m[self.points] for n in self.surveyed.neighbours]

@@ -22,7 +22,7 @@ Bools = NDArray[np.bool_]
 Ints = NDArray[np.int64]
 
 SHIFTS = 8  # tried along each side, beside those flush with the ground's ends
-SETTLED = 3  # of the best shifts of each lattice, decided by exact distances
+SETTLED = 2  # of the best shifts of each lattice, decided by exact distances
 LOOSE_GAIN = 1.1  # so many times more plants make loose spots worth their disorder (our choice)
 HOLED = 0.5  # a pattern of which less than so much is planted is told as loose spots (our choice)
 MOST_PLANTS = 400  # of one proposal: a grower who wants more draws a larger area
@@ -169,7 +169,7 @@ def _shifts(region: Region, fine: _Fine, lattice: _Lattice, margin_m: float) -> 
     turned = lattice.turned
     grid, x, y = (fine.free.T[::-1], fine.y, -fine.x[::-1]) if turned else (fine.free, fine.x, fine.y)
     rows, columns = np.flatnonzero(grid.any(axis=1)), np.flatnonzero(grid.any(axis=0))
-    edges = _frame_box(region, lattice.turned)
+    edges = region.box(turned=lattice.turned)
     x_shifts = _tries(x[columns[0]], x[columns[-1]], lattice.a, fine.step_m, edges[0], edges[2], margin_m)
     y_shifts = _tries(y[rows[0]], y[rows[-1]], lattice.b, fine.step_m, edges[1], edges[3], margin_m)
     if lattice.kind == "staggered":  # its second line, too, may lie flush with the ends
@@ -203,17 +203,6 @@ def _lines(y: Floats, first: float, step: float) -> tuple[NDArray[np.intp], NDAr
     return at[0::2], at[1::2]
 
 
-def _frame_box(region: Region, turned: bool) -> tuple[float, float, float, float]:
-    """Box of the region's ground in the lattice's frame."""
-    field = region.surveyed.field
-    corners = np.asarray(region.ground.convex_hull.exterior.coords)
-    local = field.to_frame(corners)
-    if turned:
-        local = np.stack([local[:, 1], -local[:, 0]], axis=1)
-    (x0, y0), (x1, y1) = local.min(axis=0), local.max(axis=0)
-    return float(x0), float(y0), float(x1), float(y1)
-
-
 def _tries(
     low: float, high: float, step: float, cell: float, edge0: float, edge1: float, margin: float
 ) -> Floats:
@@ -242,7 +231,7 @@ def _places(line: Floats, first: float, step: float) -> NDArray[np.intp]:
 def _settled(region: Region, shift: _Shift, apart_m: Floats, margin_m: float, grid: Singles) -> Laid | None:
     """The pattern of a shift, with what has no clearance left out."""
     lattice = shift.lattice
-    _, _, x1, y1 = _frame_box(region, lattice.turned)
+    _, _, x1, y1 = region.box(turned=lattice.turned)
     columns = floor((x1 - shift.x) / lattice.a + 1e-6) + 1
     lines = floor((y1 - shift.y) / lattice.b + 1e-6) + 1
     if columns < 1 or lines < 1:

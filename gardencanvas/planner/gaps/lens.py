@@ -48,8 +48,17 @@ def least_distance(r: Floats, s: Floats, share: Floats) -> Floats:
     """
     r, s, share = np.broadcast_arrays(r, s, share)
     small = np.minimum(r, s)
-    ratio = small / np.maximum(np.maximum(r, s), 1e-9)
     part = share * r * r / np.maximum(small * small, 1e-12)
+    found = np.zeros(r.shape)
+    can = (small > 0.0) & (part < 1.0)
+    found[can] = _looked_up(r[can], s[can], part[can])
+    return found
+
+
+def _looked_up(r: Floats, s: Floats, part: Floats) -> Floats:
+    """Distances of discs one of which covers a part of the smaller one, by the table; shape (n,)."""
+    small = np.minimum(r, s)
+    ratio = small / np.maximum(np.maximum(r, s), 1e-9)
     i = np.clip(ratio * (_RATIOS - 1), 0.0, _RATIOS - 1.000001)
     j = np.clip(part * (_SHARES - 1), 0.0, _SHARES - 1.000001)
     row, column = i.astype(np.intp), j.astype(np.intp)
@@ -59,4 +68,4 @@ def least_distance(r: Floats, s: Floats, share: Floats) -> Floats:
     low = table[at] * (1.0 - j) + table[at + 1] * j
     high = table[at + _SHARES] * (1.0 - j) + table[at + _SHARES + 1] * j
     distance: Floats = np.abs(r - s) + 2.0 * small * (low * (1.0 - i) + high * i)
-    return np.where((small <= 0.0) | (part >= 1.0), 0.0, distance)
+    return distance

@@ -74,6 +74,7 @@ class Offers:
     short_m: Floats  # clearance that is missing; 0 where one fits
     light: Floats
     lit: Bools
+    picked: Floats  # share of the harvest that its days bring
     kg: Floats  # expected harvest, low estimate of what is cut short
     days: Ints
 
@@ -103,11 +104,12 @@ def offers(survey: Survey, ground: Ground, sprouts: Sprouts, room: Room) -> Offe
     light = ground.light_of(sprouts)
     least = sprouts.light_least
     kg = plants * np.array([per_plant(w.crop)[1] for w in sprouts.ways])
-    kg = kg * picked_share(sprouts) * np.minimum(light / np.maximum(sprouts.light_good, 1e-6), 1.0)
+    picked = picked_share(sprouts)
+    kg = kg * picked * np.minimum(light / np.maximum(sprouts.light_good, 1e-6), 1.0)
     days = stay_days(survey, sprouts)
     return Offers(
         ground, sprouts, room, apart, margin, plants, np.maximum(-most, 0.0), light,
-        light >= least - LIGHT_SLACK, kg, days,
+        light >= least - LIGHT_SLACK, picked, kg, days,
     )  # fmt: skip
 
 

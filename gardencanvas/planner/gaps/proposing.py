@@ -16,7 +16,7 @@ from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.garden.value import Point
 from gardencanvas.planner.gaps.answers import Part, Proposal, Weights
 from gardencanvas.planner.gaps.laying import Spacing, lay
-from gardencanvas.planner.gaps.offers import Offers, combined, parts_of, per_plant, picked_share
+from gardencanvas.planner.gaps.offers import Offers, combined, parts_of, per_plant
 from gardencanvas.planner.gaps.survey import Survey
 from gardencanvas.planner.gaps.trying import Trials, Tried
 from gardencanvas.season.windows import Window, windows
@@ -138,7 +138,7 @@ def _harvest(
     """
     crop = offer.sprouts.ways[row].crop
     each = per_plant(crop)
-    share = float(picked_share(offer.sprouts)[row]) * min(fit.light / max(light_good(crop), 1e-6), 1.0)
+    share = float(offer.picked[row]) * min(fit.light / max(light_good(crop), 1e-6), 1.0)
     if each[1] <= 0.0 or share <= 0.0:
         return None
     low, middle, high = (kg * planting.plants * share for kg in each)
