@@ -15,7 +15,7 @@ from gardencanvas.paper.bedmap.ground import Window
 from gardencanvas.paper.bedmap.labels import LABEL_MM, Taken, turned_words, words_box
 from gardencanvas.paper.bedmap.lengths import taped
 from gardencanvas.paper.bedmap.tape import RowMark, Tape, row_marks, tape_of
-from gardencanvas.paper.sheet import Sheet
+from gardencanvas.paper.sheet import Box, Sheet
 from gardencanvas.words.plain import Measure
 
 ENDS_MM, END_MM = 23.0, 4.0  # room beyond a bed's end where rows are told, and where none is
@@ -25,6 +25,7 @@ _POINTS = 7.0
 _FEW_CORNERS = 12
 _SHORT_SIDE_MM = 13.0
 _ALIKE_M = 0.01
+_LEVEL_MM = 0.1
 Place = tuple[float, float]
 
 
@@ -160,6 +161,7 @@ def _laid_tape(sheet: Sheet, axes: Axes, measure: Measure, taken: Taken) -> None
     line = axes.width + 1.8
     sheet.pen(0.18)
     sheet.line(*axes.at(0, line), *axes.at(axes.length, line))
+    _keep_clear(taken, axes.at(0, line), axes.at(axes.length, line))
     tick, words, name = tape_steps(measure, axes.per_m)
     for i in range(round(axes.tape.length_m / tick * 1000) // 1000 + 1):
         along = i * tick * axes.per_m
@@ -207,6 +209,14 @@ def _dimension(sheet: Sheet, begin: Place, end: Place, text: str, taken: Taken) 
         sheet.line(x - nx, y - ny, x + nx, y + ny)
     turn = degrees(atan2(y1 - y0, x1 - x0))
     turned_words(sheet, text, ((x0 + x1) / 2, (y0 + y1) / 2), turn, "middle", taken, 7.5)
+    _keep_clear(taken, begin, end)
+
+
+def _keep_clear(taken: Taken, begin: Place, end: Place) -> None:
+    """No words over a level or upright line."""
+    (x0, y0), (x1, y1) = begin, end
+    if abs(x1 - x0) < _LEVEL_MM or abs(y1 - y0) < _LEVEL_MM:
+        taken.take(Box(min(x0, x1), min(y0, y1), abs(x1 - x0), abs(y1 - y0)).grown(0.5))
 
 
 def _sides(sheet: Sheet, bed: Bed, axes: Axes, measure: Measure, taken: Taken) -> None:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from datetime import date
 
 import numpy as np
-from shapely import Polygon
+from shapely import Polygon, union_all
 from shapely import box as shapely_box
 from shapely.geometry.base import BaseGeometry
 
@@ -33,6 +33,7 @@ from gardencanvas.words.plain import crop_name
 
 BED_MM, HOLE_MM = 0.6, 0.35
 LEAST_MARK_MM, USUAL_MARK_MM, LARGEST_MARK_MM = 0.7, 1.6, 2.8
+_OWN_MM2 = 30.0  # ground of a planting that no smaller one lies on: its label stands there
 _BEYOND_MM = 5.0  # drawn beyond what a sheet shows, so that cut outlines have no edge of their own
 Numbered = Sequence[tuple[int, Planting]]
 Shown = Sequence[tuple[Bed, Numbered]]
@@ -107,7 +108,7 @@ def draw_plantings(sheet: Sheet, plan: Plan, numbered: Numbered, window: Window,
     for _, planting in numbered:
         fit = plan.report.plantings.get(planting.id)
         verdict = fit.verdict if fit is not None else Verdict.CLEAR
-        ground = ground_of(planting.pattern.corners, window)
+        ground = ground_of(planting.pattern, window)
         if ground.intersects(seen):
             draw_verdict(sheet, verdict, ground if seen.contains(ground) else ground.intersection(seen))
     for number, planting in numbered:
@@ -153,18 +154,20 @@ def places_of(numbered: Numbered, window: Window) -> Floats:
 def edges_of(plan: Plan, numbered: Numbered, window: Window) -> list[BaseGeometry]:
     """The outlines of beds and plantings on the sheet, which words had better not cross."""
     beds = [Polygon([window.place(p) for p in bed.outline]).exterior for bed in plan.layout.beds]
-    return beds + [ground_of(p.pattern.corners, window).boundary for _, p in numbered]
+    return beds + [ground_of(p.pattern, window).boundary for _, p in numbered]
 
 
 def number_plantings(sheet: Sheet, plan: Plan, numbered: Numbered, window: Window, taken: Taken) -> None:
     """The number and, where there is room, the crop of each planting that the room shows."""
     room = taken.room
     shown = shapely_box(room.x, room.y, room.right, room.bottom)
-    by_size = sorted(numbered, key=lambda each: float(np.prod(np.ptp(each[1].pattern.corners, axis=0))))
-    for number, planting in by_size:  # small ground first: it has the least choice
-        ground = ground_of(planting.pattern.corners, window).intersection(shown)
+    grounds = [(ground_of(p.pattern, window).intersection(shown), n, p) for n, p in numbered]
+    smaller: list[BaseGeometry] = []
+    for ground, number, planting in sorted(grounds, key=lambda each: (each[0].area, each[1])):
         inside = _within(_placed(planting.stations, window), room)
         if ground.is_empty or not len(inside):
             continue
+        own = ground.difference(union_all([each for each in smaller if each.intersects(ground)]))
         label = Label(str(number), crop_name(plan.catalogue, planting.crop))
-        put_label(sheet, label, ground, inside, taken)
+        put_label(sheet, label, own if own.area > _OWN_MM2 else ground, inside, taken)
+        smaller.append(ground)

@@ -1,12 +1,11 @@
 """What stands on every page: heading, north arrow, scale bar, what lines mean, cautions, room for notes."""
 
-import numpy as np
+from shapely import box as shapely_box
 
 from gardencanvas.fit.report import Verdict
-from gardencanvas.paper.bedmap.ground import Window
 from gardencanvas.paper.bedmap.plan import Plan
 from gardencanvas.paper.bedmap.structures import COVER_DASH, PATH_DASH, SUPPORT_DASH, canes
-from gardencanvas.paper.bedmap.verdicts import draw_verdict, ground_of
+from gardencanvas.paper.bedmap.verdicts import draw_verdict
 from gardencanvas.paper.sheet import Box, Sheet
 from gardencanvas.words.plain import Measure, day_year
 
@@ -89,9 +88,7 @@ def legend(sheet: Sheet, plan: Plan, y: float) -> None:
     wide, high = _SAMPLE_MM
     x = 0.0
     for verdict in Verdict:
-        window = Window((0.0, 0.0), 1000, Box(x, y, wide, high))
-        corners = [(0.0, 0.0), (wide, 0.0), (wide, high), (0.0, high)]
-        draw_verdict(sheet, verdict, ground_of(np.array(corners), window))
+        draw_verdict(sheet, verdict, shapely_box(x, y, x + wide, y + high))
         x = _told(sheet, x, y, verdict.word)
     middle = y + high / 2
     if plan.layout.supports:

@@ -7,7 +7,7 @@ from math import cos, radians, sin
 
 import numpy as np
 from numpy.typing import NDArray
-from shapely import Polygon, STRtree, contains_xy
+from shapely import STRtree, contains_xy
 from shapely import box as shapely_boxes
 from shapely.geometry.base import BaseGeometry
 
@@ -97,7 +97,7 @@ class Label:
         return wide + (sheet.width_of(self.name, NAME_POINTS) + 1.2 if named else 0.0)
 
 
-def put_label(sheet: Sheet, label: Label, ground: Polygon, stations: Floats, taken: Taken) -> None:
+def put_label(sheet: Sheet, label: Label, ground: BaseGeometry, stations: Floats, taken: Taken) -> None:
     """Write a label on its planting's ground: with the name over bare ground, else the number alone.
 
     Parameters
@@ -121,7 +121,7 @@ def put_label(sheet: Sheet, label: Label, ground: Polygon, stations: Floats, tak
         sheet.text(rest, label.name, NAME_POINTS)
 
 
-def _best(sheet: Sheet, label: Label, ground: Polygon, taken: Taken) -> tuple[Box, bool] | None:
+def _best(sheet: Sheet, label: Label, ground: BaseGeometry, taken: Taken) -> tuple[Box, bool] | None:
     """The cheapest free place on the planting's ground; with its name only where that hides no plant."""
     for named in (True, False):
         away, boxes = _inside(ground, label.width(sheet, named=named))
@@ -137,7 +137,7 @@ def _best(sheet: Sheet, label: Label, ground: Polygon, taken: Taken) -> tuple[Bo
     return None
 
 
-def _inside(ground: Polygon, wide: float) -> tuple[Floats, Floats]:
+def _inside(ground: BaseGeometry, wide: float) -> tuple[Floats, Floats]:
     """Boxes on some ground, shape (n, 4), and how far each lies from its middle; none if wider than it."""
     x0, y0, x1, y1 = ground.bounds
     middle = ground.centroid

@@ -75,7 +75,7 @@ def _ground(sheet: Sheet, plan: Plan, window: Window, room: Box) -> None:
             draw_outline(sheet, bed, window)
             for _, planting in numbered:
                 fit = plan.report.plantings[planting.id]
-                draw_verdict(sheet, fit.verdict, ground_of(planting.pattern.corners, window))
+                draw_verdict(sheet, fit.verdict, ground_of(planting.pattern, window))
         draw_supports(sheet, plan.layout.supports, window)
         for bed, _ in inside:
             _name(sheet, plan, bed, window, taken)
