@@ -36,6 +36,7 @@ class SeedTin(QWidget):
     carried = Signal(QPoint)
     let_go = Signal()
     given_up = Signal()
+    where_asked = Signal()  # where would the current crop fit?
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)

@@ -108,6 +108,10 @@ class MainWindow(QMainWindow):
         self._connect(session)
         self._retitle()
 
+    def _ask_where(self) -> None:
+        """Ask where the seed tin's crop fits."""
+        self.actions_.all["where fits"].trigger()
+
     def _connect(self, session: Session) -> None:
         session.unsaved_changed.connect(self.setWindowModified)
         session.path_changed.connect(self._retitle)
@@ -118,6 +122,7 @@ class MainWindow(QMainWindow):
         self.view.status.connect(self.say)
         self._keep(session)
         self.tin.picked_up.connect(self.view.carry)
+        self.tin.where_asked.connect(self._ask_where)
         self.tin.carried.connect(self.view.carry_move)
         self.tin.let_go.connect(self.view.carry_drop)
         self.tin.given_up.connect(self.view.carry_cancel)

@@ -79,6 +79,19 @@ def test_the_seed_tin_s_crop_is_asked_about(main, panel, qtbot):
     assert all(p.crop == current[0] for p in panel._proposals)
 
 
+def test_the_tin_s_menu_asks_where_a_crop_would_fit(main, qtbot):
+    from gardencanvas.app.tin.menus import row_menu
+
+    menu = row_menu(main.tin, main.session, main.tin.desk, ("lettuce", None))
+    main.tin.reveal("lettuce", None)
+    next(a for a in menu.actions() if a.text() == "Where would it fit?").trigger()
+    panel = main.late["gaps"].panel
+    assert panel.search.busy
+    answered(panel, qtbot)
+    assert {p.crop for p in panel._proposals} == {"lettuce"}
+    assert len(panel._places.offered) == len(panel._proposals)
+
+
 def test_a_search_is_stopped_at_once_and_by_an_edit(main, panel):
     panel.ask_now()
     assert panel.search.busy
