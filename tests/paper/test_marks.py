@@ -4,9 +4,12 @@ from itertools import combinations
 
 import numpy as np
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage, QPainter
 from shapely import Polygon
+from shapely import box as shapely_box
 
 from gardencanvas.fit.report import Verdict
 from gardencanvas.garden.pattern import Block, Rows
@@ -15,6 +18,7 @@ from gardencanvas.paper.bedmap.drawing import mark_size
 from gardencanvas.paper.bedmap.ground import Window
 from gardencanvas.paper.bedmap.labels import Label, Taken, put_label
 from gardencanvas.paper.bedmap.marks import draw_mark
+from gardencanvas.paper.bedmap.telling_apart import NEAR_M, told_apart
 from gardencanvas.paper.bedmap.verdicts import draw_verdict, hatch
 from gardencanvas.paper.document import Setup, paint_page
 from gardencanvas.paper.sheet import Box, Sheet
@@ -133,3 +137,21 @@ def _blurred(x, reach=4):
     """The mean of squares of so many pixels."""
     rows, columns = (n - n % reach for n in x.shape)
     return x[:rows, :columns].reshape(rows // reach, reach, columns // reach, reach).mean(axis=(1, 3))
+
+
+@given(
+    st.lists(st.tuples(st.floats(0, 8), st.floats(0, 2), st.floats(0.1, 2), st.floats(0.1, 1)), max_size=25)
+)
+def test_neighbours_in_a_bed_never_bear_the_same_mark(boxes):
+    """Any two within half a metre differ, but where ten others lie that near before them."""
+    grounds = [shapely_box(x, y, x + w, y + h) for x, y, w, h in boxes]
+    marks = told_apart(grounds)
+    assert all(1 <= m <= 10 for m in marks)
+    for i, ground in enumerate(grounds):
+        near = [j for j in range(i) if grounds[j].distance(ground) <= NEAR_M - 1e-9]
+        if len(near) < 10:
+            assert marks[i] not in {marks[j] for j in near}
+
+
+def test_numbers_far_apart_keep_the_mark_of_their_number():
+    assert told_apart([shapely_box(3 * i, 0, 3 * i + 1, 1) for i in range(12)]) == [*range(1, 11), 1, 2]

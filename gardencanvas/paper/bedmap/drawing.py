@@ -111,10 +111,10 @@ def draw_plantings(sheet: Sheet, plan: Plan, numbered: Numbered, window: Window,
         ground = ground_of(planting.pattern, window)
         if ground.intersects(seen):
             draw_verdict(sheet, verdict, ground if seen.contains(ground) else ground.intersection(seen))
-    for number, planting in numbered:
+    for _, planting in numbered:
         size = mark_size(planting, window)
         for x, y in _within(_placed(planting.stations, window), around).tolist():
-            draw_mark(sheet, number, x, y, size)
+            draw_mark(sheet, plan.marks[planting.id], x, y, size)
 
 
 def _within(places: Floats, box: Box) -> Floats:

@@ -60,10 +60,7 @@ def _whole(plan: Plan, beds: list[Bed], box: Box, options: Options) -> Iterator[
             for bed in beds
         ]
         when = f"as on {day_year(on)}" if on is not None else "all that is planted in it"
-        yield from sheets_of(plan, shown, plan.garden.name, when, box, options.scale or WHOLE_SCALE, on)
-
-
-WHOLE_SCALE = 25  # a plant every 5 cm is still 2 mm from the next
+        yield from sheets_of(plan, shown, plan.garden.name, when, box, options.scale, on)
 
 
 def _numbered(plan: Plan, page: Page, scale: int | None, of: tuple[int, int]) -> Page:

@@ -9,10 +9,7 @@ Mark = Callable[[Sheet, float, float, float], None]
 
 
 def draw_mark(sheet: Sheet, number: int, x: float, y: float, size: float = 1.5) -> None:
-    """The mark of planting ``number`` (counted from 1), its middle at a place in millimetres.
-
-    Plantings whose numbers differ by less than ten have marks of their own.
-    """
+    """The mark of a number from 1 to 10, its middle at a place in millimetres."""
     sheet.pen(0.2)
     _MARKS[(number - 1) % len(_MARKS)](sheet, x, y, size / 2)
 

@@ -4,12 +4,15 @@ from dataclasses import dataclass
 from datetime import date
 from functools import cached_property
 
+from shapely import MultiPoint
+
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.places import bed_of
 from gardencanvas.garden.planting import Planting
+from gardencanvas.paper.bedmap.telling_apart import told_apart
 from gardencanvas.words.plain import Measure
 
 
@@ -36,6 +39,17 @@ class Plan:
             if bed is not None:
                 found.setdefault(bed.id, []).append(planting)
         return found
+
+    @cached_property
+    def marks(self) -> dict[str, int]:
+        """The mark of each planting by id, from 1: neighbours in a bed differ."""
+        return {
+            planting.id: mark
+            for inside in self._inside.values()
+            for planting, mark in zip(
+                inside, told_apart([MultiPoint(p.pattern.corners).convex_hull for p in inside]), strict=True
+            )
+        }
 
     def stands(self, planting: Planting, on: date) -> bool:
         """Whether a planting is in the bed on a day: from its start to its last harvest."""

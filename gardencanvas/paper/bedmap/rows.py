@@ -21,9 +21,9 @@ SOW, PLANT_OUT = 5, 6  # columns whose dates get a box to tick
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """One planting of the table: its number, its cells, and lines of words below them."""
+    """One planting of the table: its mark, its cells, and lines of words below them."""
 
-    number: int
+    mark: int
     cells: tuple[str, ...]
     below: tuple[str, ...]
 
@@ -31,7 +31,9 @@ class Row:
 def rows_of(plan: Plan, bed: Bed, numbered: Sequence[tuple[int, Planting]]) -> tuple[Row, ...]:
     """The rows of the table."""
     return tuple(
-        Row(number, tuple(_cells(plan, number, planting)), tuple(_below(plan, bed, planting)))
+        Row(
+            plan.marks[planting.id], tuple(_cells(plan, number, planting)), tuple(_below(plan, bed, planting))
+        )
         for number, planting in numbered
     )
 

@@ -10,6 +10,7 @@ from shapely import box as shapely_box
 
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.places import bed_ground
+from gardencanvas.garden.value import Point
 from gardencanvas.paper.bedmap.distances import tape_steps
 from gardencanvas.paper.bedmap.drawing import Shown, draw_beds
 from gardencanvas.paper.bedmap.furniture import FOOT_MM, HEAD_MM, heading
@@ -28,24 +29,39 @@ _NAME_WIDE_MM, _NAME_HIGH_MM = 18.0, 4.0
 
 
 def sheets_of(
-    plan: Plan, shown: Shown, title: str, when: str, box: Box, scale: int, on: date | None = None
+    plan: Plan, shown: Shown, title: str, when: str, box: Box, scale: int | None, on: date | None = None
 ) -> Iterator[tuple[Page, int]]:
-    """An overview of the sheets, then each of them; sheets with no bed on them are left out."""
+    """An overview of the sheets, then each of them; sheets with no bed on them are left out.
+
+    Without a scale, the largest at which all lies on one sheet.
+    """
     low, high = extent([bed.outline for bed, _ in shown])
+    scale = scale or _on_one_sheet(low, high, _room(box))
     pad = _PAD_MM * scale / 1000
-    room = Box(
-        RULER_MM, HEAD_MM + RULER_MM, box.width - RULER_MM, box.height - HEAD_MM - FOOT_MM - RULER_MM - 2
-    )
+    room = _room(box)
     ground = union_all([bed_ground(bed) for bed, _ in shown])
     every = [
         tile
         for tile in tiles((low[0] - pad, low[1] - pad), (high[0] + pad, high[1] + pad), scale, room)
         if ground.intersects(_own_part(tile))
     ]
-    yield _overview(plan, [bed for bed, _ in shown], every, title, box)
+    if len(every) > 1:
+        yield _overview(plan, [bed for bed, _ in shown], every, title, box)
     names = {(t.column, t.row) for t in every}
     for tile in every:
         yield _sheet(plan, shown, tile, names, title, when, on), scale
+
+
+def _room(box: Box) -> Box:
+    """What a sheet shows: below the heading, beside the band where the tape is read."""
+    return Box(
+        RULER_MM, HEAD_MM + RULER_MM, box.width - RULER_MM, box.height - HEAD_MM - FOOT_MM - RULER_MM - 2
+    )
+
+
+def _on_one_sheet(low: Point, high: Point, room: Box) -> int:
+    inner = room.grown(-_PAD_MM)
+    return next((scale for scale in SCALES if fits(low, high, scale, inner)), SCALES[-1])
 
 
 def _own_part(tile: Tile) -> Polygon:

@@ -96,7 +96,7 @@ def _draw(sheet: Sheet, table: Table, row: Row, y: float) -> None:
     x, lines = 0.0, 1
     for i, (cell, width) in enumerate(zip(row.cells, table.widths, strict=True)):
         if i == 0:
-            draw_mark(sheet, row.number, 1.6, y + table.line / 2, 2.0)
+            draw_mark(sheet, row.mark, 1.6, y + table.line / 2, 2.0)
             sheet.text(Box(3.6, y, width - 3.6, table.line), cell, table.points + 0.5, bold=True)
         else:
             left = x
