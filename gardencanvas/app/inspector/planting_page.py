@@ -99,7 +99,7 @@ class PlantingPage(QWidget):
         rows.append((self.tr("Light"), light, origin(known, crop.light_good)))
         if fit.days_to_spare is not None:
             meaning = self.tr("Days between its last harvest and the date its neighbour would smother it.")
-            rows.append((self.tr("Days to spare"), str(fit.days_to_spare), meaning))
+            rows.append((self.tr("Days to spare"), str(fit.days_to_spare).replace("-", "−"), meaning))
         if fit.estimated:
             fields = ", ".join(name.rsplit("_", 1)[0].replace("_", " ") for name in fit.estimated[:6])
             rows.append((self.tr("Estimated"), fields, self.tr("No book at hand gives these for this crop.")))
