@@ -45,7 +45,7 @@ MINUTES: Mapping[str, Minutes] = {
     "net": Minutes(10.0),
     "thin": Minutes(5.0, 0.05),
     "weed": Minutes(10.0, 0.02),
-    "water": Minutes(5.0),
+    "water": Minutes(5.0),  # each week that lacks rain
     "pick": Minutes(5.0, 0.1),  # each week of its harvest
     "last picking": Minutes(0.0),  # one of the pickings
     "lift": Minutes(5.0, 0.2),

@@ -1,21 +1,16 @@
 """What to order and raise for a layout: plants, seeds to sow, grams, what the seed tin covers, cost."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
 from gardencanvas.crops.catalogue import Catalogue, catalogue
 from gardencanvas.crops.model import Crop
-from gardencanvas.crops.tin import Age, SeedLot, age_warning, seeds_in
+from gardencanvas.crops.tin import SeedLot, seeds_in
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
-from gardencanvas.measures.jobs import Job, JobKind
-from gardencanvas.measures.sowing import seeds_for
-
-# Of seeds that germinate in a test, this share comes up: in the open 0.5–0.8, under glass nearly all
-# (common practice).
-FIELD, GLASS = 0.7, 0.95
-TEST_HOLDS_D = 365
+from gardencanvas.measures.emergence import germination, good_lots, needed, seeds_of, stations_of
+from gardencanvas.measures.jobs.leads import EARLIER_D
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,14 +38,6 @@ class SeedLine:
     first: date
 
 
-@dataclass(frozen=True, slots=True)
-class TrayWeek:
-    """Cells in the nursery in one week."""
-
-    week: date  # its Monday
-    cells: int
-
-
 def seed_order(
     garden: Garden, layout_id: str, lots: Sequence[SeedLot] = (), known: Catalogue | None = None
 ) -> tuple[SeedLine, ...]:
@@ -65,9 +52,10 @@ def seed_order(
     """
     layout = garden.layout(layout_id)
     known = known or catalogue().with_own(garden.crops, garden.varieties)
+    earliest = layout.season[0] - timedelta(days=EARLIER_D)
     wanted: dict[tuple[str, str | None], list[Planting]] = {}
     for planting in layout.plantings:
-        if planting.start.kind != "volunteer" and planting.start.on >= layout.season[0] - timedelta(days=200):
+        if planting.start.kind != "volunteer" and planting.start.on >= earliest:
             for variety in planting.varieties or (None,):
                 wanted.setdefault((planting.crop, variety), []).append(planting)
     lines = [
@@ -80,24 +68,24 @@ def seed_order(
 def _line(
     crop: Crop, crop_id: str, variety: str | None, plantings: Sequence[Planting], lots: Sequence[SeedLot]
 ) -> SeedLine:
-    first = min(_needed(p, crop) for p in plantings)
+    first = min(needed(p, crop) for p in plantings)
     from_seed = [p for p in plantings if p.start.kind != "set"]
-    mine = [x for x in lots if (x.crop, x.variety) == (crop_id, variety) and _is_good(x, crop, first)]
-    share, tested = _germination(crop, mine, first)
+    mine = good_lots(lots, crop, crop_id, variety, first)
+    share, tested = germination(crop, mine, first)
     sow: int | None = 0
     for planting in from_seed:
-        number = _seeds(planting, variety, share)
+        number = seeds_of(planting, variety, share)
         sow = None if sow is None or number is None else sow + number
     per_gram = crop.seeds_per_gram.mid if crop.seeds_per_gram is not None else None
     held = _held(crop, mine)
     missing = None if sow is None else max(sow - int(held or 0), 0)
-    clumps = sum(_stations(p, variety) for p in from_seed if p.per_station > 1)
+    clumps = sum(stations_of(p, variety) for p in from_seed if p.per_station > 1)
     return SeedLine(
         crop=crop_id,
         variety=variety,
-        plants=sum(_stations(p, variety) * p.per_station for p in plantings),
+        plants=sum(stations_of(p, variety) * p.per_station for p in plantings),
         clumps=clumps or None,
-        bought=sum(_stations(p, variety) * p.per_station for p in plantings if p.start.kind == "set"),
+        bought=sum(stations_of(p, variety) * p.per_station for p in plantings if p.start.kind == "set"),
         germination=share,
         tested=tested,
         sow=sow if from_seed else None,
@@ -108,46 +96,6 @@ def _line(
         cost=_cost(crop, mine, missing) if from_seed else None,
         first=first,
     )
-
-
-def _needed(planting: Planting, crop: Crop) -> date:
-    """The day its seed is sown, or the plants are set."""
-    start = planting.start
-    if start.kind != "raised" or crop.nursery_d is None:
-        return start.on
-    return start.sown_on or start.on - timedelta(days=round(crop.nursery_d.mid))
-
-
-def _is_good(lot: SeedLot, crop: Crop, on: date) -> bool:
-    """Whether a lot may be relied on: neither past its life nor failed in its test."""
-    warning = age_warning(lot, crop, on)
-    return warning is None or warning.code is Age.GETTING_OLD
-
-
-def _stations(planting: Planting, variety: str | None) -> int:
-    """How many of a planting's stations a variety has."""
-    if variety is None or len(planting.varieties) < 2:
-        return planting.pattern.count
-    return int((planting.mixed == planting.varieties.index(variety)).sum())
-
-
-def _seeds(planting: Planting, variety: str | None, share: float | None) -> int | None:
-    if share is None:
-        return None
-    place = GLASS if planting.start.kind == "raised" else FIELD
-    return seeds_for(_stations(planting, variety) * planting.per_station, round(share * place, 4))
-
-
-def _germination(crop: Crop, lots: Iterable[SeedLot], on: date) -> tuple[float | None, bool]:
-    """Share that germinates: the latest test of the last year, else the crop's usual one."""
-    tests = [
-        (x.tested_on, x.tested)
-        for x in lots
-        if x.tested and x.tested_on is not None and 0 <= (on - x.tested_on).days <= TEST_HOLDS_D
-    ]
-    if tests:
-        return max(tests)[1], True
-    return (crop.germination_share.mid if crop.germination_share is not None else None), False
 
 
 def _held(crop: Crop, lots: Sequence[SeedLot]) -> float | None:
@@ -175,16 +123,3 @@ def _cost(crop: Crop, lots: Sequence[SeedLot], missing: int | None) -> float | N
         if x.price is not None and (amount := seeds_in(x, crop)) is not None and amount[1] > 0
     ]
     return None if missing is None or not prices else min(prices) * missing
-
-
-def nursery_cells(jobs: Sequence[Job]) -> tuple[TrayWeek, ...]:
-    """Cells, one for each station, that stand in the nursery week by week: from sowing to planting out."""
-    sown = {j.item: j for j in jobs if j.kind is JobKind.RAISE}
-    weeks: dict[date, int] = {}
-    for job in jobs:
-        if job.kind is JobKind.PLANT_OUT and job.item in sown:
-            monday = sown[job.item].on - timedelta(days=sown[job.item].on.weekday())
-            while monday < job.on:
-                weeks[monday] = weeks.get(monday, 0) + int(job.numbers["stations"])
-                monday += timedelta(days=7)
-    return tuple(TrayWeek(week, weeks[week]) for week in sorted(weeks))

@@ -5,7 +5,7 @@ from math import ceil, exp, lgamma, log, log1p, sqrt
 
 SURE = 0.95  # enough come up 95 times in 100
 _Z = 1.645  # of the normal distribution, one-sided 0.95
-MOST = 2_000_000
+MOST = 2_000_000_000  # more than any layout takes at the lowest germination the catalogue allows
 
 
 def come_up(sown: int, wanted: int, share: float) -> float:
@@ -58,12 +58,12 @@ def _sum(n: int, p: float, low: int, high: int, largest: int) -> float:
 def seeds_for(wanted: int, share: float, sure: float = SURE) -> int:
     """Fewest seeds m with P(at least ``wanted`` of m come up) ≥ ``sure``.
 
-    Begins at the normal approximation with continuity correction, then walks to the exact number.
+    Begins at the normal approximation with continuity correction, then seeks the exact number near it.
 
     Raises
     ------
     ValueError
-        If no number will do, or more than two million would be needed.
+        If no number will do, or more than two thousand million would be needed.
     """
     if wanted <= 0:
         return 0
@@ -76,11 +76,22 @@ def seeds_for(wanted: int, share: float, sure: float = SURE) -> int:
     m = max(ceil(root**2), wanted)
     if m > MOST:
         raise ValueError(f"{wanted} plants at a share of {share} need more than {MOST:,} seeds")
-    while come_up(m, wanted, share) < sure:
-        m += 1
-    while m > wanted and come_up(m - 1, wanted, share) >= sure:
-        m -= 1
-    return m
+    return _fewest(m, wanted, share, sure)
+
+
+def _fewest(near: int, wanted: int, share: float, sure: float) -> int:
+    """The least number that does, sought from one near it: the chance rises with every seed."""
+    low, high, step = wanted - 1, near, 1
+    while come_up(high, wanted, share) < sure:
+        low, high, step = high, high + step, step * 2
+    step = 1
+    while high - step > low and come_up(high - step, wanted, share) >= sure:
+        high, step = high - step, step * 2
+    low = max(low, high - step)
+    while high - low > 1:
+        middle = (low + high) // 2
+        low, high = (low, middle) if come_up(middle, wanted, share) >= sure else (middle, high)
+    return high
 
 
 @lru_cache(maxsize=4096)

@@ -4,13 +4,14 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from datetime import date
 
 from gardencanvas.crops.catalogue import Catalogue
-from gardencanvas.crops.model import Crop
+from gardencanvas.crops.model import Hazard
 from gardencanvas.garden.garden import Garden, Layout
-from gardencanvas.garden.ground import Cover, LineSupport, RingSupport
+from gardencanvas.garden.ground import Bed, Cover, LineSupport, RingSupport
+from gardencanvas.garden.planting import Planting
 from gardencanvas.measures.calendar_writing import Entry
 from gardencanvas.measures.csv_writing import Cell
 from gardencanvas.measures.jobs import Job, JobKind
-from gardencanvas.words.plain import Measure, counted, crop_name, day, span
+from gardencanvas.words.plain import Measure, counted, crop_name, day, planting_name, span
 from gardencanvas.words.remedies import SUPPORTS
 
 KINDS = {
@@ -22,6 +23,7 @@ KINDS = {
     JobKind.PLANT_OUT: "plant out",
     JobKind.SET: "set",
     JobKind.THIN: "thin",
+    JobKind.WATER: "begin watering",
     JobKind.COVER: "cover",
     JobKind.UNCOVER: "take off cover",
     JobKind.NET: "net",
@@ -32,6 +34,8 @@ KINDS = {
 }
 CANES = "Cap the ends of canes: they stand at eye height."
 FALLING = "Anchor it well: wind takes hold of what is tall."
+_EATEN = (JobKind.PICK, JobKind.LIFT, JobKind.LAST_PICKING)
+_HANDLED = (*_EATEN, JobKind.THIN, JobKind.CLEAR)
 
 
 class JobWords:
@@ -61,36 +65,45 @@ class JobWords:
         if job.crop is not None:
             return crop_name(self._known, job.crop, job.variety)
         item = self._layout.by_id.get(job.item)
-        return item.name if isinstance(item, (Cover, RingSupport, LineSupport)) else job.item
+        return item.name if isinstance(item, (Bed, Cover, RingSupport, LineSupport)) else job.item
 
     def many(self, job: Job) -> str:
         """Count and crop: ``32 × Leek``, ``8 clumps of 4 × Onion``."""
-        plants, each = int(job.numbers.get("plants", 0)), int(job.numbers.get("per_station", 1))
+        plants, each = int(job.count("plants") or 0), int(job.count("per_station") or 1)
         if each > 1:
-            return f"{counted(int(job.numbers['stations']), 'clump', 'clumps')} of {each} × {self.what(job)}"
+            clumps = counted(int(job.count("stations") or 0), "clump", "clumps")
+            return f"{clumps} of {each} × {self.what(job)}"
         return f"{plants:,} × {self.what(job)}"
 
     def _how(self, job: Job) -> list[str]:
-        said = []
-        if "spacing_m" in job.numbers:
-            said.append(f"Every {self._measure.small(float(job.numbers['spacing_m']))}.")
-        if "depth_m" in job.numbers:
-            said.append(f"{self._measure.small(float(job.numbers['depth_m']))} deep.")
-        if "part" in job.numbers:
-            said.append(f"Part {job.numbers['part']} of {job.numbers['parts']} of a succession.")
-        if job.kind is JobKind.LAST_PICKING:
-            said.append("Its neighbour closes over it after that.")
-        if job.kind is JobKind.SUPPORT and "height_m" in job.numbers:
-            said.append(f"{self._measure.large(float(job.numbers['height_m']))} high.")
-        return said
+        small, large = self._measure.small, self._measure.large
+        spacing, depth, height = job.count("spacing_m"), job.count("depth_m"), job.count("height_m")
+        part, parts = job.count("part"), job.count("parts")
+        said = [
+            f"{job.numbers['seeds']:,} seeds." if "seeds" in job.numbers else "",
+            f"Every {small(spacing)}." if spacing is not None else "",
+            f"{small(depth)} deep." if depth is not None else "",
+            f"Part {part} of {parts} of a succession." if part is not None else "",
+            f"{large(height)} high." if job.kind is JobKind.SUPPORT and height is not None else "",
+            self._neighbour(job),
+            _watering(job),
+        ]  # fmt: skip
+        return [sentence for sentence in said if sentence]
+
+    def _neighbour(self, job: Job) -> str:
+        """Which neighbour closes over it, and when; that it was too late for it is a finding."""
+        closes, other = job.day("closes"), self._layout.by_id.get(str(job.numbers.get("neighbour")))
+        if closes is None or not isinstance(other, Planting):
+            return ""
+        return f"{planting_name(self._known, other)} closes over it from {day(closes)}."
 
     def _cautions(self, job: Job) -> list[str]:
         if job.kind is JobKind.SUPPORT:
             return [CANES if self._has_canes(job) else FALLING]
-        if job.crop is None or job.kind not in (JobKind.PICK, JobKind.LIFT, JobKind.LAST_PICKING):
+        if job.crop is None:
             return []
-        crop: Crop = self._known.crop(job.crop)
-        return [f"Caution: {h.caution}" for h in crop.hazards if h.severity == "high"]
+        hazards = self._known.crop(job.crop).hazards
+        return [f"Caution: {h.caution}" for h in hazards if _matters(h, job.kind)]
 
     def _has_canes(self, job: Job) -> bool:
         item = self._layout.by_id.get(job.item)
@@ -127,6 +140,7 @@ _VERBS: dict[JobKind, Callable[[JobWords, Job], str]] = {
     JobKind.PLANT_OUT: lambda w, j: f"Plant out {w.many(j)}",
     JobKind.SET: lambda w, j: f"Set {w.many(j)}",
     JobKind.THIN: lambda w, j: f"Thin {w.what(j)}",
+    JobKind.WATER: lambda _w, _j: "Begin watering",
     JobKind.COVER: lambda w, j: f"Put on {w.what(j)}",
     JobKind.UNCOVER: lambda w, j: f"Take off {w.what(j)}",
     JobKind.NET: lambda w, j: f"Put on {w.what(j)}",
@@ -135,6 +149,24 @@ _VERBS: dict[JobKind, Callable[[JobWords, Job], str]] = {
     JobKind.LIFT: lambda w, j: f"Lift {w.what(j)}",
     JobKind.CLEAR: lambda w, j: f"Clear {w.what(j)}",
 }
+
+
+def _matters(hazard: Hazard, kind: JobKind) -> bool:
+    """What harms whoever eats it is told at the harvest, what harms the skin whenever it is handled."""
+    if "glove" in hazard.caution.lower():
+        return kind in _HANDLED
+    return kind in _EATEN and hazard.severity != "low" and hazard.part != "canes"
+
+
+def _watering(job: Job) -> str:
+    litres, driest = job.count("litres"), job.day("dry")
+    if litres is None or driest is None:
+        return ""
+    most = max(round(litres), 1)
+    return (
+        f"Rain falls short from here in an average year, most in the week of {day(driest)}: {most} l/m². "
+        "Go by your own soil and sky."
+    )
 
 
 def when(job: Job) -> str:

@@ -9,8 +9,8 @@ from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.crops.tin import SeedLot
 from gardencanvas.garden.pattern import Rows
 from gardencanvas.measures.csv_writing import csv_text
-from gardencanvas.measures.jobs import jobs
-from gardencanvas.measures.seed_order import FIELD, GLASS, nursery_cells, seed_order
+from gardencanvas.measures.emergence import FIELD, GLASS
+from gardencanvas.measures.seed_order import seed_order
 from gardencanvas.words.seeds import HEADINGS, seeds_table, shown_row
 from tests.garden.makers import garden, row
 
@@ -83,15 +83,14 @@ def test_what_is_not_known_is_said_so_and_never_zero():
     assert csv_text(table).split("\r\n")[1].startswith("Leek,")
 
 
-def test_cells_stand_from_sowing_to_planting_out():
-    value = garden(
-        row("a", "leek", pattern=rows(20), kind="raised", on=date(2027, 5, 20)),
-        row("b", "lettuce", pattern=rows(5), kind="raised", on=date(2027, 5, 20), y=0.6),
-    )
-    found = jobs(value, "l1")
-    weeks = {w.week: w.cells for w in nursery_cells(found)}
-    assert max(weeks.values()) == 25
-    assert all(week.weekday() == 0 for week in weeks)
-    assert max(weeks) < date(2027, 5, 20)
-    first = min(j.on for j in found if j.kind == "raise")
-    assert min(weeks) <= first
+def test_dead_seed_covers_nothing_and_its_test_is_not_reckoned_with():
+    dead = SeedLot(id="lot", crop="leek", seeds=500, year=2026, tested=0.0, tested_on=date(2027, 3, 1))
+    line = line_of(garden(row("p", "leek", pattern=rows(20), on=date(2027, 4, 1))), [dead])
+    assert line.in_tin == 0
+    assert line.order == line.sow > 20
+    assert not line.tested
+
+
+def test_what_was_planted_years_ago_is_not_ordered_again():
+    old = garden(row("p", "strawberry", kind="set", on=date(2024, 8, 20)))
+    assert seed_order(old, "l1") == ()

@@ -44,9 +44,16 @@ def test_twelve_cells_at_four_in_five(each, chance):
     assert cells_filled(12, each, 0.8) == pytest.approx(chance, abs=5e-4)
 
 
-def test_large_orders_are_quick_and_sound():
-    m = seeds_for(20_000, 0.63)
-    assert binom.sf(19_999, m, 0.63) >= 0.95 > binom.sf(19_999, m - 1, 0.63)
+@pytest.mark.parametrize(("wanted", "share"), [(20_000, 0.63), (400_000, 0.35), (2_000, 0.007), (1, 0.007)])
+def test_large_orders_and_poor_seed_are_sound(wanted, share):
+    m = seeds_for(wanted, share)
+    assert binom.sf(wanted - 1, m, share) >= 0.95 > binom.sf(wanted - 1, m - 1, share)
+
+
+def test_the_largest_layout_of_the_poorest_seed_has_a_number():
+    """200,000 stations of 20 seedlings at 1 % germination, 0.7 of which come up."""
+    m = seeds_for(4_000_000, 0.007)
+    assert binom.sf(3_999_999, m, 0.007) == pytest.approx(0.95, abs=1e-3)
 
 
 @pytest.mark.parametrize("share", [0.0, -0.1, 1.5])

@@ -21,7 +21,8 @@ from gardencanvas.app.soon import Soon
 from gardencanvas.files import CannotWrite, write_whole
 from gardencanvas.measures.csv_writing import csv_text
 from gardencanvas.measures.jobs import jobs
-from gardencanvas.measures.seed_order import SeedLine, nursery_cells, seed_order
+from gardencanvas.measures.nursery import most, nursery_weeks
+from gardencanvas.measures.seed_order import SeedLine, seed_order
 from gardencanvas.paper.document import Document, Setup
 from gardencanvas.paper.listing import Column, Group, Line, listing
 from gardencanvas.words.plain import counted, day

@@ -5,6 +5,8 @@ from dataclasses import dataclass, field
 from datetime import date
 from enum import StrEnum
 
+Number = float | int | str | date
+
 
 class JobKind(StrEnum):
     """What is done; the words are those of the table of minutes."""
@@ -17,6 +19,7 @@ class JobKind(StrEnum):
     PLANT_OUT = "plant out"
     SET = "set"
     THIN = "thin"
+    WATER = "water"  # begin; from then on as the weather asks
     COVER = "cover"  # put it on
     UNCOVER = "uncover"
     NET = "net"  # mesh goes on
@@ -31,8 +34,10 @@ class Job:
     """Something to do from a day on, to ``until`` at the latest where it has days to choose from.
 
     ``id`` stays the same when dates change, so that a calendar updates and done-marks hold. ``numbers``:
-    ``plants``, ``stations``, ``per_station``, ``spacing_m``, ``depth_m`` (of sowing), ``part`` and ``parts``
-    of a succession, ``days`` of hardening off, ``height_m``, ``canes``; what is not known is absent.
+    ``plants``, ``stations``, ``per_station``, ``seeds`` (to sow), ``spacing_m``, ``depth_m`` (of sowing),
+    ``part`` and ``parts`` of a succession, ``days`` of hardening off, ``closes`` (the first day on which the
+    planting ``neighbour`` closes over it), ``height_m``, ``canes``, ``litres`` (a square metre and week of
+    water, at most) in the week ``dry``; what is not known is absent.
     """
 
     id: str
@@ -43,7 +48,17 @@ class Job:
     bed: str | None  # id; None on bare plan
     crop: str | None
     variety: str | None
-    numbers: Mapping[str, float | int | str] = field(default_factory=dict)
+    numbers: Mapping[str, Number] = field(default_factory=dict)
+
+    def count(self, name: str) -> float | None:
+        """A number of it; None where it has none of that name."""
+        value = self.numbers.get(name)
+        return value if isinstance(value, (int, float)) else None
+
+    def day(self, name: str) -> date | None:
+        """A day of it; None where it has none of that name."""
+        value = self.numbers.get(name)
+        return value if isinstance(value, date) else None
 
     def key(self) -> tuple[date, int, str]:
         """Sorts jobs by day, then in the order one does them, then by id."""

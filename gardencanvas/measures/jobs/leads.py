@@ -15,3 +15,6 @@ WEEK_D = 6
 BEFORE_D = 1
 # What is left of a crop is cleared in the week after its last harvest.
 CLEAR_WINDOW_D = 6
+# What began longer before the season than this was the work of the layout before it: garlic and broad beans
+# of autumn belong to the year in which they are eaten.
+EARLIER_D = 200

@@ -1,9 +1,11 @@
 """All jobs of a layout, in the order of the year."""
 
-from collections.abc import Iterator
-from datetime import date
+from collections.abc import Mapping, Sequence
+from datetime import date, timedelta
 
 from gardencanvas.crops.catalogue import Catalogue, catalogue
+from gardencanvas.crops.model import Crop
+from gardencanvas.crops.tin import SeedLot
 from gardencanvas.fit import check
 from gardencanvas.fit.aids import climbs, growing_of
 from gardencanvas.fit.codes import Code
@@ -11,14 +13,21 @@ from gardencanvas.fit.report import FitReport
 from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.places import bed_of
 from gardencanvas.garden.planting import Planting
+from gardencanvas.measures.emergence import seeds_to_sow
 from gardencanvas.measures.jobs.job import Job
-from gardencanvas.measures.jobs.plantings import Days, PlantingJobs
+from gardencanvas.measures.jobs.leads import EARLIER_D
+from gardencanvas.measures.jobs.plantings import Days, PlantingJobs, Wants
 from gardencanvas.measures.jobs.structures import of_covers, of_supports
+from gardencanvas.measures.jobs.watering import Grows, of_watering
 from gardencanvas.season.growth import follow, span
 
 
 def jobs(
-    garden: Garden, layout_id: str, report: FitReport | None = None, known: Catalogue | None = None
+    garden: Garden,
+    layout_id: str,
+    report: FitReport | None = None,
+    known: Catalogue | None = None,
+    lots: Sequence[SeedLot] = (),
 ) -> tuple[Job, ...]:
     """The year's work of a layout.
 
@@ -29,6 +38,8 @@ def jobs(
         none is given.
     known
         The crops; the shipped ones with the garden's own where none are given.
+    lots
+        The grower's seed, whose tests say how many to sow.
 
     Raises
     ------
@@ -39,35 +50,54 @@ def jobs(
     known = known or catalogue().with_own(garden.crops, garden.varieties)
     report = report or check(garden, layout.id, known)
     crops = {p.id: known.resolve(p.crop, p.variety) for p in layout.plantings}
+    days = _days(garden, layout, crops, report)
+    wants = _wants(layout, report, known, lots)
+    found: list[Job] = []
+    for planting in layout.plantings:
+        name = planting.id
+        found += PlantingJobs(planting, crops[name], days[name], wants[name]).all()
+    grown = {p.id: (days[p.id], climbs(crops[p.id])) for p in layout.plantings}
+    grows = [Grows(wants[p.id].bed, crops[p.id], days[p.id]) for p in layout.plantings]
+    found += [
+        *of_supports(layout, grown),
+        *of_covers(layout, grown),
+        *of_watering(garden.site, layout, grows),
+    ]
+    return tuple(sorted(found, key=Job.key))
+
+
+def _days(garden: Garden, layout: Layout, crops: Mapping[str, Crop], report: FitReport) -> dict[str, Days]:
     growing = [growing_of(layout, p, crops[p.id]) for p in layout.plantings]
     if not growing:
-        return tuple(sorted((*of_supports(layout, {}), *of_covers(layout, {})), key=Job.key))
+        return {}
     course = follow(garden.site, growing, span(garden.site, growing, layout.season))
-    days = {
+    return {
         p.id: Days(
             sown=_date(course.sown[row]),
             in_bed=_date(course.in_bed[row]),
             first=report.plantings[p.id].harvest_first,
             last=report.plantings[p.id].harvest_last,
             out=_date(course.out[row]),
+            ripe=bool(course.ripe[row]),
         )
         for row, p in enumerate(layout.plantings)
     }
-    closing = _closing(report)
-    found: list[Job] = []
+
+
+def _wants(layout: Layout, report: FitReport, known: Catalogue, lots: Sequence[SeedLot]) -> dict[str, Wants]:
+    earliest = layout.season[0] - timedelta(days=EARLIER_D)
+    closing, parts = _closing(report), _parts(layout)
+    found = {}
     for planting in layout.plantings:
         bed = bed_of(layout, planting)
-        each = PlantingJobs(
-            planting, crops[planting.id], days[planting.id], bed.id if bed is not None else None,
-            _part(layout, planting),
-        )  # fmt: skip
-        found += each.all()
-        closes = closing.get(planting.id)
-        if closes is not None and days[planting.id].first < closes <= days[planting.id].last:
-            found.append(each.last_picking(closes))
-    grown = {p.id: (days[p.id], climbs(crops[p.id])) for p in layout.plantings}
-    found += [*of_supports(layout, grown), *of_covers(layout, grown)]
-    return tuple(sorted(found, key=Job.key))
+        found[planting.id] = Wants(
+            bed=bed.id if bed is not None else None,
+            begun=planting.start.on < earliest,
+            seeds=seeds_to_sow(planting, known, lots),
+            part=parts.get(planting.id),
+            closes=closing.get(planting.id),
+        )
+    return found
 
 
 def _date(day: object) -> date:
@@ -75,27 +105,25 @@ def _date(day: object) -> date:
     return on
 
 
-def _closing(report: FitReport) -> dict[str, date]:
-    """When the first neighbour closes over each catch crop, by planting."""
-    found: dict[str, date] = {}
+def _closing(report: FitReport) -> dict[str, tuple[date, str]]:
+    """When the first neighbour closes over each catch crop, and which, by planting."""
+    found: dict[str, tuple[date, str]] = {}
     for finding in report.findings:
         closes = finding.numbers.get("closes")
         if finding.code in (Code.OUT_IN_TIME, Code.TOO_LATE) and isinstance(closes, date):
-            name = finding.plantings[0]
-            found[name] = min(closes, found.get(name, closes))
+            name, neighbour = finding.plantings[:2]
+            found[name] = min((closes, neighbour), found.get(name, (closes, neighbour)))
     return found
 
 
-def _part(layout: Layout, planting: Planting) -> tuple[int, int] | None:
-    """Which part of how many of its succession a planting is, counted by start."""
-    if planting.succession is None:
-        return None
-    return next((i, n) for i, n, p in _numbered(layout, planting.succession) if p is planting)
-
-
-def _numbered(layout: Layout, succession: str) -> Iterator[tuple[int, int, Planting]]:
-    parts = sorted(
-        (p for p in layout.plantings if p.succession == succession), key=lambda p: (p.start.on, p.id)
-    )
-    for number, part in enumerate(parts, 1):
-        yield number, len(parts), part
+def _parts(layout: Layout) -> dict[str, tuple[int, int]]:
+    """Which part of how many of its succession each planting is, counted by start."""
+    runs: dict[str, list[Planting]] = {}
+    for planting in layout.plantings:
+        if planting.succession is not None:
+            runs.setdefault(planting.succession, []).append(planting)
+    found = {}
+    for run in runs.values():
+        for number, part in enumerate(sorted(run, key=lambda p: (p.start.on, p.id)), 1):
+            found[part.id] = (number, len(run))
+    return found

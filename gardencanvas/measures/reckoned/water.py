@@ -9,7 +9,6 @@ from gardencanvas.crops.model import Crop
 from gardencanvas.fit.stands import Stand
 from gardencanvas.garden.site import Site
 from gardencanvas.measures.yields.bedful import Bedful
-from gardencanvas.season.course import Weeks
 from gardencanvas.season.curve import daily
 from gardencanvas.season.dayofyear import MONTH_DAYS, YEAR, climate_days
 from gardencanvas.season.radiation import monthly_evapotranspiration
@@ -87,7 +86,7 @@ class Sky:
 
         1 mm on 1 m² is 1 l. Only ground that is planted is watered.
         """
-        takes, brings = self._weeks(bedful.stands[0].weeks)
+        takes, brings = self.weeks(bedful.stands[0].weeks.starts)
         mixed = mixed_coefficient(bedful.cover, bedful.height_m, _all_kc(bedful))
         planted = np.minimum((bedful.density[:, None] * bedful.present).sum(axis=0), 1.0) * bedful.area_m2
         litres: Floats = np.maximum(mixed * takes - brings, 0.0) * planted
@@ -95,14 +94,14 @@ class Sky:
 
     def apart(self, bedful: Bedful, apart: Floats) -> Floats:
         """The same of its stands alone, each on a share of the bed."""
-        takes, brings = self._weeks(bedful.stands[0].weeks)
+        takes, brings = self.weeks(bedful.stands[0].weeks.starts)
         used = np.maximum(_all_kc(bedful) * takes - brings, 0.0) * bedful.present
         litres: Floats = apart @ used * bedful.area_m2
         return litres
 
-    def _weeks(self, weeks: Weeks) -> tuple[Floats, Floats]:
-        """Evapotranspiration and effective rain of each week, mm."""
-        days = climate_days(weeks.starts[:, None] + np.arange(7)) % YEAR
+    def weeks(self, starts: NDArray[np.datetime64]) -> tuple[Floats, Floats]:
+        """Evapotranspiration and effective rain of the weeks that begin on some days, mm."""
+        days = climate_days(starts[:, None] + np.arange(7)) % YEAR
         return self._takes[days].sum(axis=1), self._brings[days].sum(axis=1)
 
 
@@ -115,18 +114,20 @@ def _kc(stand: Stand) -> Floats:
     crop = stand.crop
     first, last = (d.toordinal() for d in stand.span)
     middle = stand.weeks.first.toordinal() + 7 * np.arange(stand.weeks.count) + 3
-    stages = np.array(_stages(crop))
-    stretched = stages * ((last - first + 1) / max(stages.sum(), 1e-9))
-    return coefficient(middle - first, stretched, _coefficients(crop))
+    days = np.array(stages(crop))
+    stretched = days * ((last - first + 1) / max(days.sum(), 1e-9))
+    return coefficient(middle - first, stretched, coefficients(crop))
 
 
-def _stages(crop: Crop) -> tuple[float, ...]:
+def stages(crop: Crop) -> tuple[float, ...]:
+    """Days of a crop's initial, development, middle and late stage; equal parts where none are known."""
     some = (crop.stage_initial_d, crop.stage_development_d, crop.stage_middle_d, crop.stage_late_d)
     days = tuple(0.0 if s is None else s.mid for s in some)
     return days if sum(days) > 0.0 else (1.0, 1.0, 1.0, 1.0)  # perennials: a quarter of their season each
 
 
-def _coefficients(crop: Crop) -> tuple[float, float, float]:
+def coefficients(crop: Crop) -> tuple[float, float, float]:
+    """Its coefficients of the initial and middle stage and of the end."""
     if crop.kc_initial is None or crop.kc_middle is None or crop.kc_end is None:
         return SMALL_VEGETABLES
     return crop.kc_initial.mid, crop.kc_middle.mid, crop.kc_end.mid

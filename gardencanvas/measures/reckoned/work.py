@@ -8,8 +8,8 @@ from gardencanvas.measures.jobs.job import Job, JobKind
 from gardencanvas.measures.minutes import MINUTES, Minutes, Task, hours
 from gardencanvas.measures.seed_order import SeedLine
 
-# One comes back every week of the days there are for it; every other job is done once.
-_WEEKLY = frozenset({JobKind.PICK})
+# These come back every week of the days there are for them; every other job is done once.
+_WEEKLY = frozenset({JobKind.PICK, JobKind.WATER})
 
 
 def tasks(jobs: Iterable[Job]) -> tuple[Task, ...]:
