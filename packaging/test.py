@@ -29,6 +29,7 @@ WITHOUT_QT = environment.CHECKOUT / "packaging" / "without_qt"
 QT_FOLDERS = frozenset({"app", "bench", "canvas", "packaging", "paper", "window"})
 PYTEST_NO_TESTS = 5  # pytest.ExitCode.NO_TESTS_COLLECTED
 HANG_S = 600  # a test that takes longer is taken to hang: pytest prints where and ends
+WORKERS = ["-n", "auto", "--maxprocesses", "4", "--dist", "worksteal"]  # pytest-xdist: a process to a core
 XVFB_SCREEN = "-screen 0 1600x1000x24"
 
 
@@ -116,7 +117,7 @@ def test_without_qt(options: argparse.Namespace) -> Outcome:
 
 def test_suite(options: argparse.Namespace) -> Outcome:
     """Run every test offscreen; benches once as plain tests, unless they are left out or run apart."""
-    arguments = ["-m", "not xvfb", *chosen(options)]
+    arguments = [*WORKERS, "-m", "not xvfb", *chosen(options)]
     if options.quick or options.bench:
         arguments.append(f"--ignore={TESTS / 'bench'}")
     return pytest("tests", *arguments)

@@ -6,8 +6,9 @@ from collections.abc import Iterable, Sequence
 
 Cell = str | int | float | None
 
-# A cell that begins with one of these is run as a formula by spreadsheets (OWASP, "CSV injection").
-_FORMULA = ("=", "+", "-", "@", "\t", "\r")
+# A cell that begins with one of these may be run as a formula by a spreadsheet (OWASP, "CSV injection"), the
+# wide forms too where the spreadsheet is set to Japanese.
+_FORMULA = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 
 
 def csv_text(rows: Iterable[Sequence[Cell]]) -> str:

@@ -4,8 +4,10 @@ from collections.abc import Iterable, Sequence
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.measures.csv_writing import Cell
+from gardencanvas.measures.nursery import CELLS_IN_TRAY, TrayWeek, most
 from gardencanvas.measures.seed_order import SeedLine
-from gardencanvas.words.plain import crop_name, day_year, percent
+from gardencanvas.words.language import say
+from gardencanvas.words.plain import crop_name, day, day_year, percent
 
 HEADINGS = (
     "Crop", "Plants", "Clumps", "Bought as plants or sets", "Germination", "Sow (seeds)", "Sow (g)",
@@ -16,6 +18,9 @@ SOW_WHY = (
     "germinates (the lot's own test of the last year, else the usual one) times the share of those that come "
     "up: 0.95 under glass, 0.7 in the open (common practice)."
 )
+
+
+TRAY_HEADINGS = ("Week", "From", "Trays", "Cells", "Sowings to prick out")
 
 
 def seeds_table(lines: Iterable[SeedLine], known: Catalogue) -> list[Sequence[Cell]]:
@@ -38,6 +43,50 @@ def _row(line: SeedLine, known: Catalogue) -> Sequence[Cell]:
         round(line.cost, 2) if line.cost is not None else None,
         line.first.isoformat(),
     )
+
+
+def trays_told(weeks: Sequence[TrayWeek]) -> str:
+    """From when to when the nursery is in use, and when it is fullest; `weeks` must not be empty."""
+    full = most(weeks)
+    return say(
+        "Nursery: in use from {first} to the week of {last}, fullest in that of {full}: "
+        "trays {trays}, cells {cells}.",
+        first=day(weeks[0].week),
+        last=day(weeks[-1].week),
+        full=day(full.week),
+        trays=full.trays,
+        cells=full.cells,
+    )
+
+
+def tray_week(week: TrayWeek) -> str:
+    """One week of the nursery."""
+    return say(
+        "{day}: trays {trays}, cells {cells}, sowings to prick out {sowings}",
+        day=day(week.week),
+        trays=week.trays,
+        cells=week.cells,
+        sowings=week.sowings,
+    )
+
+
+def trays_why() -> str:
+    """How trays and cells are counted."""
+    return say(
+        "Seedlings wait in one tray for each sowing; from pricking out to planting out each station has a "
+        "cell. What is not pricked out is sown one seed, or one clump, to a cell. A tray is reckoned at "
+        "{cells} cells (sold with 24 to 84: common practice).",
+        cells=CELLS_IN_TRAY,
+    )
+
+
+def trays_table(weeks: Iterable[TrayWeek]) -> list[Sequence[Cell]]:
+    """The nursery week by week as rows under headings; weeks as ISO 8601 writes them."""
+    rows: list[Sequence[Cell]] = [TRAY_HEADINGS]
+    for each in weeks:
+        year, week, _ = each.week.isocalendar()
+        rows.append((f"{year}-W{week:02d}", each.week.isoformat(), each.trays, each.cells, each.sowings))
+    return rows
 
 
 def shown_row(line: SeedLine, known: Catalogue) -> tuple[str, ...]:

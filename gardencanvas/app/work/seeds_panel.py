@@ -21,12 +21,20 @@ from gardencanvas.app.soon import Soon
 from gardencanvas.files import CannotWrite, write_whole
 from gardencanvas.measures.csv_writing import csv_text
 from gardencanvas.measures.jobs import jobs
-from gardencanvas.measures.nursery import most, nursery_weeks
+from gardencanvas.measures.nursery import nursery_weeks
 from gardencanvas.measures.seed_order import SeedLine, seed_order
 from gardencanvas.paper.document import Document, Setup
 from gardencanvas.paper.listing import Column, Group, Line, listing
-from gardencanvas.words.plain import counted, day
-from gardencanvas.words.seeds import HEADINGS, SOW_WHY, seeds_table, shown_row
+from gardencanvas.words.plain import counted
+from gardencanvas.words.seeds import (
+    HEADINGS,
+    SOW_WHY,
+    seeds_table,
+    shown_row,
+    tray_week,
+    trays_told,
+    trays_why,
+)
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -131,15 +139,13 @@ class SeedsPanel(QWidget):
             more = self.tr(", {0} not known").format(missing) if missing else ""
             said.append(self.tr("seed for {0}{1}").format(f"{known:,.2f}", more))
         self.sum.setText(" · ".join(said))
-        weeks = nursery_cells(jobs(session.garden, session.layout_id, session.report, session.catalogue))
+        lots = session.library.own.lots
+        weeks = nursery_weeks(
+            jobs(session.garden, session.layout_id, session.report, session.catalogue, lots)
+        )
         if weeks:
-            most = max(weeks, key=lambda w: w.cells)
-            self.trays.setText(
-                self.tr(
-                    "Trays: cells are wanted from {0} to the week of {1}, most in that of {2}: {3}."
-                ).format(day(weeks[0].week), day(weeks[-1].week), day(most.week), most.cells)
-            )
-            self.trays.setToolTip("\n".join(f"{day(w.week)}: {w.cells}" for w in weeks))
+            self.trays.setText(trays_told(weeks))
+            self.trays.setToolTip("\n".join([trays_why(), "", *(tray_week(w) for w in weeks)]))
         self.trays.setVisible(bool(weeks))
 
     def save_table(self) -> None:
