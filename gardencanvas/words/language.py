@@ -24,11 +24,17 @@ def speak(translate: Translate | None) -> None:
 def say(text: str, **values: object) -> str:
     """A text in the language shown, with each ``{name}`` replaced by the value of that name.
 
-    `text` must be a literal: that is how the texts to translate are found in the source. It holds a whole
-    sentence, so that a translation is free to order it anew.
+    `text` must be a literal, or one from a table that is wrapped in ``mark`` there: that is how the texts to
+    translate are found in the source. It holds a whole sentence, so that a translation is free to order it
+    anew.
     """
     told = text if _translate is None else _translate(text, None)
     return told.format(**values) if values else told
+
+
+def mark(text: str) -> str:
+    """The same text: it marks a literal in a table, which ``say`` takes from there when it is used."""
+    return text
 
 
 def say_many(one: str, many: str, n: int, **values: object) -> str:
