@@ -46,7 +46,7 @@ from gardencanvas.planner.succession import (
     succeed,
 )
 from gardencanvas.words.plain import day, planting_name
-from gardencanvas.words.succession import HOW_EVEN, aside_words, evenness_words, harvest_words
+from gardencanvas.words.succession import aside_words, evenness_words, harvest_words, how_even
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -88,7 +88,7 @@ class SuccessionDialog(QDialog):
         self.bars = HarvestBars()
         column.addWidget(self.bars)
         self.evenness = PlainLabel(role="quiet")
-        self.evenness.setToolTip(HOW_EVEN)
+        self.evenness.setToolTip(how_even())
         column.addWidget(self.evenness)
         box = QDialogButtonBox.StandardButton
         self.buttons = QDialogButtonBox(box.Ok | box.Cancel)

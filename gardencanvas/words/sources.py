@@ -4,14 +4,15 @@ from collections.abc import Callable
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Basis, Fact, Quantity
+from gardencanvas.words.language import mark, say
 
 _BASIS = {
-    Basis.SEEN: "read in the source",
-    Basis.MEMORY: "from memory of the source",
-    Basis.PRACTICE: "common practice",
-    Basis.DERIVED: "computed from sourced values",
-    Basis.FALLBACK: "estimated: no book at hand gives it for this crop",
-    Basis.USER: "your own figure",
+    Basis.SEEN: mark("Read in the source."),
+    Basis.MEMORY: mark("From memory of the source."),
+    Basis.PRACTICE: mark("Common practice."),
+    Basis.DERIVED: mark("Computed from sourced values."),
+    Basis.FALLBACK: mark("Estimated: no book at hand gives it for this crop."),
+    Basis.USER: mark("Your own figure."),
 }
 
 
@@ -36,15 +37,16 @@ def origin(
         Turns a number into words with its unit.
     """
     if value is None:
-        return "Not known."
+        return say("Not known.")
     lines = []
     if isinstance(value, Quantity):
         low, mid, high = ((shown or "{:g}".format)(n) for n in (value.low, value.mid, value.high))
-        lines.append(
-            f"Range {low} – {high}, reckoned with {mid}." if low != high else f"Reckoned with {mid}."
-        )
-    lines.append(f"Source: {cited(catalogue, value.source)}.")
-    lines.append(_BASIS[value.basis][0].upper() + _BASIS[value.basis][1:] + ".")
+        if low != high:
+            lines.append(say("Range {low} – {high}, reckoned with {mid}.", low=low, high=high, mid=mid))
+        else:
+            lines.append(say("Reckoned with {mid}.", mid=mid))
+    lines.append(say("Source: {source}.", source=cited(catalogue, value.source)))
+    lines.append(say(_BASIS[value.basis]))
     if value.note:
         lines.append(value.note)
     return "\n".join(lines)

@@ -1,38 +1,55 @@
 """Seed lots in words: how much, from when, and whether to trust them."""
 
+from math import ceil
+
 from gardencanvas.crops.model import Quantity
 from gardencanvas.crops.tin import Age, AgeWarning, SeedLot
-from gardencanvas.words.plain import THIN, counted, day_year, percent
+from gardencanvas.words.language import say, say_many
+from gardencanvas.words.plain import THIN, day_year, percent
 
 
 def lot_words(lot: SeedLot) -> str:
     """``200 seeds of 2024, 82 % sprouted on 3 February 2026``."""
     amounts = []
     if lot.seeds is not None:
-        amounts.append(counted(round(lot.seeds), "seed", "seeds"))
+        amounts.append(say_many("{n} seed", "{n} seeds", round(lot.seeds)))
     if lot.grams is not None:
         amounts.append(f"{lot.grams:g}{THIN}g")
-    said = f"{', '.join(amounts)} of {lot.year}"
-    if lot.tested is not None:
-        said += f", {percent(lot.tested)} sprouted"
-        said += f" on {day_year(lot.tested_on)}" if lot.tested_on is not None else ""
+    said = say("{amounts} of {year}", amounts=", ".join(amounts), year=lot.year)
+    if lot.tested is not None and lot.tested_on is not None:
+        share, on = percent(lot.tested), day_year(lot.tested_on)
+        said = say("{lot}, {share} sprouted on {day}", lot=said, share=share, day=on)
+    elif lot.tested is not None:
+        said = say("{lot}, {share} sprouted", lot=said, share=percent(lot.tested))
     return f"{said} – {lot.note}" if lot.note else said
 
 
 def age_words(warning: AgeWarning) -> str:
     """What is wrong with a lot, and what to do about it: two sentences."""
     if warning.code is Age.POOR and warning.tested is not None:
-        usual = "" if warning.usual is None else f"; {percent(warning.usual.low)} is usual"
-        return f"Only {percent(warning.tested)} sprouted{usual}. Sow thicker, or order anew."
-    age = counted(warning.age_y, "year", "years")
-    keeps = "" if warning.life_y is None else f"; it keeps {_years(warning.life_y)}"
+        return f"{_poor(warning.tested, warning.usual)} {say('Sow thicker, or order anew.')}"
+    if warning.life_y is None:
+        old = say_many("This seed is {n} year old.", "This seed is {n} years old.", warning.age_y)
+    else:
+        old = say_many(
+            "This seed is {n} year old; it keeps {years}.",
+            "This seed is {n} years old; it keeps {years}.",
+            warning.age_y,
+            years=_years(warning.life_y),
+        )
     if warning.code is Age.PAST:
-        return f"This seed is {age} old{keeps}. Test it on damp paper, or order anew."
-    return f"This seed is {age} old{keeps}. Test some on damp paper before you rely on it."
+        return f"{old} {say('Test it on damp paper, or order anew.')}"
+    return f"{old} {say('Test some on damp paper before you rely on it.')}"
+
+
+def _poor(tested: float, usual: Quantity | None) -> str:
+    if usual is None:
+        return say("Only {share} sprouted.", share=percent(tested))
+    return say("Only {share} sprouted; {usual} is usual.", share=percent(tested), usual=percent(usual.low))
 
 
 def _years(life: Quantity) -> str:
     low, high = f"{life.low:g}", f"{life.high:g}"
     if low == high:
-        return f"about {low} {'year' if life.high == 1.0 else 'years'}"
-    return f"{low} to {high} years"
+        return say_many("about {years} year", "about {years} years", ceil(life.high), years=low)
+    return say("{low} to {high} years", low=low, high=high)

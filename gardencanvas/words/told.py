@@ -1,11 +1,12 @@
 """What a sentence about a finding is made of."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from datetime import date
 from typing import Any
 
 from gardencanvas.fit.report import Finding
+from gardencanvas.words.language import say
 from gardencanvas.words.plain import Measure, day, day_year
 
 
@@ -26,13 +27,18 @@ class Told:
     @property
     def others(self) -> str:
         """The plantings that cause it."""
-        return " and ".join(dict.fromkeys(self.names[1:])) or self.who
+        return joined(self.names[1:]) or self.who
+
+    @property
+    def several(self) -> bool:
+        """Whether those that cause it have more than one name, so that a verb is in the plural."""
+        return len(set(self.names[1:])) > 1
 
     @property
     def kinds(self) -> str:
         """A sentence on pest kinds kept apart, where the finding is about two families; else nothing."""
         apart = self.finding.numbers.get("families", 1) != 1
-        return " Of two families, they have few pests in common." if apart else ""
+        return f" {say('Of two families, they have few pests in common.')}" if apart else ""
 
     def number(self, key: str) -> float:
         """One of the finding's numbers."""
@@ -68,3 +74,9 @@ class Told:
 
     def _value(self, key: str) -> Any:
         return self.finding.numbers[key]
+
+
+def joined(names: Iterable[str]) -> str:
+    """Names in a row, each once: ``Leek, Onion and Carrot``; empty for none."""
+    *some, last = dict.fromkeys(names) or ("",)
+    return say("{some} and {last}", some=", ".join(some), last=last) if some else last

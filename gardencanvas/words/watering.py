@@ -1,6 +1,7 @@
 """Sentences for what neighbours mean for watering."""
 
 from gardencanvas.fit.report import Verdict
+from gardencanvas.words.language import say
 from gardencanvas.words.plain import span
 from gardencanvas.words.told import Told
 
@@ -8,13 +9,22 @@ from gardencanvas.words.told import Told
 def unlike_water(t: Told) -> str:
     """The one wants little water, the other much."""
     if t.finding.verdict is Verdict.STRAINS:
-        return f"{t.who} wants dry ground and {t.others} much water: watered together, {t.who} suffers."
-    return f"{t.who} needs little water and {t.others} much: water {t.others} at its foot."
+        return say(
+            "{who} wants dry ground and {others} much water: watered together, {who} suffers.",
+            who=t.who,
+            others=t.others,
+        )
+    return say(
+        "{who} needs little water and {others} much: water {others} at its foot.", who=t.who, others=t.others
+    )
 
 
 def thirsty_together(t: Told) -> str:
     """Both need most water at the same time."""
-    return (
-        f"{t.who} and {t.others} share their ground and both need water most at the same time, "
-        f"{span(t.finding.first, t.finding.last)}: water here first in a dry spell."
+    return say(
+        "{who} and {others} share their ground and both need water most at the same time, {days}: "
+        "water here first in a dry spell.",
+        who=t.who,
+        others=t.others,
+        days=span(t.finding.first, t.finding.last),
     )
