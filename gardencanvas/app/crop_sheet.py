@@ -16,7 +16,7 @@ from gardencanvas.crops.tin import age_warning
 from gardencanvas.fit.report import Verdict
 from gardencanvas.season.crop_year import crop_year
 from gardencanvas.words.company import company
-from gardencanvas.words.crop_facts import CAUTION, citations, hazard_words, sections
+from gardencanvas.words.crop_facts import caution, citations, hazard_words, sections
 from gardencanvas.words.plain import Measure
 from gardencanvas.words.sources import cited
 from gardencanvas.words.tin import age_words, lot_words
@@ -66,7 +66,7 @@ class Sheet:
         order = ("high", "medium", "low")
         for hazard in sorted(self._crop.hazards, key=lambda h: order.index(h.severity)):
             column.addWidget(self._hazard(hazard))
-        column.addWidget(PlainLabel(CAUTION, "quiet"))
+        column.addWidget(PlainLabel(caution(), "quiet"))
 
     def _hazard(self, hazard: Hazard) -> QFrame:
         card = QFrame()

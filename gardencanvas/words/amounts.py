@@ -4,10 +4,19 @@ from collections.abc import Callable
 from functools import partial
 
 from gardencanvas.crops.model import Quantity
+from gardencanvas.words.language import mark, say
 from gardencanvas.words.plain import THIN, Measure, percent
 
 _SHARES = {"germination_share", "light_good", "light_least", "depletion_fraction"}
-_UNITS = {"per_gram": "per g", "life_y": "years", "rotation_y": "years", "kg_m2": "kg/m²", "kg_plant": "kg"}
+_UNITS = {
+    "per_gram": mark("per g"),
+    "life_y": mark("years"),
+    "rotation_y": mark("years"),
+    "kg_m2": mark("kg/m²"),
+    "kg_plant": mark("kg"),
+    "_d": mark("days"),
+    "_c": mark("°C"),
+}
 
 
 def shown(field: str, number: float, measure: Measure) -> str:
@@ -21,11 +30,7 @@ def shown(field: str, number: float, measure: Measure) -> str:
 
 def unit_of(field: str) -> str:
     """The unit of a field that is not a length or a share; empty where it has none."""
-    if field.endswith("_d"):
-        return "days"
-    if field.endswith("_c"):
-        return "°C"
-    return next((unit for end, unit in _UNITS.items() if field.endswith(end)), "")
+    return next((say(unit) for end, unit in _UNITS.items() if field.endswith(end)), "")
 
 
 def in_words(field: str, measure: Measure) -> Callable[[float], str]:
@@ -49,12 +54,16 @@ def parts(field: str, value: Quantity, measure: Measure) -> tuple[str, str]:
     if low == high:
         return mid, ""
     (low_number, low_unit), (_, mid_unit), (high_number, high_unit) = map(_parted, (low, mid, high))
-    dash = " to " if low_number.startswith("−") else "–"
     if low_unit == mid_unit == high_unit:
-        return mid, f"{low_number}{dash}{high_number}"
+        return mid, between(low_number, high_number)
     if low_unit == high_unit:
-        return mid, f"{low_number}{dash}{high}"
+        return mid, between(low_number, high)
     return mid, f"{low} – {high}"
+
+
+def between(low: str, high: str) -> str:
+    """``25–45``, with a word where a dash would look like a minus sign."""
+    return say("{low} to {high}", low=low, high=high) if low.startswith("−") else f"{low}–{high}"
 
 
 def _parted(text: str) -> tuple[str, str]:

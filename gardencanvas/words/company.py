@@ -6,6 +6,8 @@ from typing import NamedTuple
 from gardencanvas.crops.catalogue import Catalogue, UnknownCrop
 from gardencanvas.crops.interactions import ANY, Effect, Interaction, Size
 from gardencanvas.crops.model import Crop
+from gardencanvas.words.language import say
+from gardencanvas.words.named import effect, evidence, shipped
 from gardencanvas.words.plain import THIN
 
 _STRENGTH = ("several trials", "one trial", "common practice", "tradition only")
@@ -25,7 +27,9 @@ def company(crop: Crop, known: Catalogue, interactions: Iterable[Interaction]) -
     found = [(i, side) for i in interactions for side in _sides(crop, i)]
     found.sort(key=lambda each: _STRENGTH.index(each[0].evidence))
     return tuple(
-        Company(_names(i.b if side == "a" else i.a, crop, known), _said(i, side), i.evidence, i.source)
+        Company(
+            _names(i.b if side == "a" else i.a, crop, known), _said(i, side), evidence(i.evidence), i.source
+        )
         for i, side in found
     )
 
@@ -45,13 +49,13 @@ def _stands(crop: Crop, side: tuple[str, ...]) -> bool:
 def _names(side: tuple[str, ...], crop: Crop, known: Catalogue) -> str:
     names = [_name(i, known) for i in side if i not in (crop.id, crop.family)]
     if not names or ANY in side:
-        return "others of its kind" if not names else "any crop"
+        return say("others of its kind") if not names else say("any crop")
     return ", ".join(names)
 
 
 def _name(crop_or_family: str, known: Catalogue) -> str:
     if crop_or_family in known.families:
-        return known.families[crop_or_family] or crop_or_family
+        return shipped(known.families[crop_or_family] or crop_or_family)
     try:
         return known.crop(crop_or_family).name
     except UnknownCrop:
@@ -59,22 +63,32 @@ def _name(crop_or_family: str, known: Catalogue) -> str:
 
 
 def _said(interaction: Interaction, side: str) -> str:
-    size, effect = interaction.size, interaction.effect.value
+    size, name, what = interaction.size, effect(interaction.effect), shipped(interaction.what)
     if size is not None and size.unit == "LER":
-        return f"yield of both on the same ground {_times(size)} that of each alone"
-    if not interaction.mutual and interaction.effect is not Effect.NO_EFFECT:
-        effect += " for it" if side == "b" else " for them"
-    said = f"{effect}: {interaction.what}"
+        return _together(size)
+    if interaction.mutual or interaction.effect is Effect.NO_EFFECT:
+        said = say("{effect}: {what}", effect=name, what=what)
+    elif side == "b":
+        said = say("{effect} for it: {what}", effect=name, what=what)
+    else:
+        said = say("{effect} for them: {what}", effect=name, what=what)
     return said if size is None else f"{said}, {_change(size)}"
 
 
-def _times(size: Size) -> str:
+def _together(size: Size) -> str:
     """A land equivalent ratio: the ground that the crops alone would need for the same yields."""
     low, mid, high = (f"{n:.2f}" for n in (size.low, size.mid, size.high))
-    return f"{mid} times" if low == high else f"{mid} times ({low}–{high})"
+    if low == high:
+        return say("yield of both on the same ground {ratio} times that of each alone", ratio=mid)
+    return say(
+        "yield of both on the same ground {ratio} times ({low}–{high}) that of each alone",
+        ratio=mid,
+        low=low,
+        high=high,
+    )
 
 
 def _change(size: Size) -> str:
     if size.unit != "change":
-        return f"{size.mid:g} {size.unit}"
+        return f"{size.mid:g} {shipped(size.unit)}"
     return f"{100 * size.mid:+.0f}{THIN}%".replace("-", "−")

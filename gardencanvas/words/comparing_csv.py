@@ -8,9 +8,33 @@ from gardencanvas.measures.comparison import Comparison
 from gardencanvas.measures.csv_writing import Cell, csv_text
 from gardencanvas.measures.estimates import Estimate, Measure, Series
 from gardencanvas.words.comparing import NOT_KNOWN, label
+from gardencanvas.words.language import mark, say
 from gardencanvas.words.plain import crop_name
 
-_SIDES = ("first", "second", "first if grown apart", "second if grown apart", "difference")
+_SIDES = (
+    (mark("first"), mark("first, low"), mark("first, high")),
+    (mark("second"), mark("second, low"), mark("second, high")),
+    (mark("first if grown apart"), mark("first if grown apart, low"), mark("first if grown apart, high")),
+    (mark("second if grown apart"), mark("second if grown apart, low"), mark("second if grown apart, high")),
+    (mark("difference"), mark("difference, low"), mark("difference, high")),
+)
+_UNITS = {
+    "m2 days": mark("m2 days"),
+    "share": mark("share"),
+    "kg": mark("kg"),
+    "pieces": mark("pieces"),
+    "weeks": mark("weeks"),
+    "ratio": mark("ratio"),
+    "litres": mark("litres"),
+    "litres a week": mark("litres a week"),
+    "price": mark("price"),
+    "hours": mark("hours"),
+    "plantings": mark("plantings"),
+    "days": mark("days"),
+    "index": mark("index"),
+    "kinds": mark("kinds"),
+    "cautions": mark("cautions"),
+}
 
 
 def comparison_csv(comparison: Comparison, garden: Garden, crops: Catalogue) -> str:
@@ -23,41 +47,50 @@ def comparison_csv(comparison: Comparison, garden: Garden, crops: Catalogue) -> 
 
 def _measures(comparison: Comparison, garden: Garden, crops: Catalogue) -> Iterator[list[Cell]]:
     names = [garden.layout(m.layout).name for m in (comparison.a, comparison.b)]
-    yield ["first layout", names[0]]
-    yield ["second layout", names[1]]
+    yield [say("first layout"), names[0]]
+    yield [say("second layout"), names[1]]
     yield []
-    columns = [c for side in _SIDES for c in (side, f"{side}, low", f"{side}, high")]
-    yield ["part", "measure", "unit", *columns, "better", "more than uncertainty"]
-    yield from (_row("whole", m) for m in comparison.measures)
+    columns = [say(column) for side in _SIDES for column in side]
+    last = (say("better"), say("more than uncertainty"))
+    yield [say("part"), say("measure"), say("unit"), *columns, *last]
+    yield from (_row(say("whole"), m) for m in comparison.measures)
     beds = {b.id: b.name for m in (comparison.b, comparison.a) for b in garden.layout(m.layout).beds}
     for bed, measures in comparison.beds.items():
-        yield from (_row(f"bed: {beds.get(bed, bed)}", m) for m in measures)
+        part = say("bed: {bed}", bed=beds.get(bed, bed))
+        yield from (_row(part, m) for m in measures)
     for crop, measures in comparison.crops.items():
-        yield from (_row(f"crop: {crop_name(crops, crop)}", m) for m in measures)
+        part = say("crop: {crop}", crop=crop_name(crops, crop))
+        yield from (_row(part, m) for m in measures)
 
 
 def _row(part: str, measure: Measure) -> list[Cell]:
     sides = (measure.a, measure.b, measure.apart, measure.apart_b, measure.difference)
     numbers = [cell for side in sides for cell in _cells(side)]
-    winner = {"a": "first", "b": "second", None: ""}[measure.winner]
-    exceeds = {True: "yes", False: "no", None: NOT_KNOWN}[measure.exceeds_uncertainty]
-    return [part, label(measure.code), measure.unit, *numbers, winner, exceeds]
+    winner = {"a": say("first"), "b": say("second"), None: ""}[measure.winner]
+    exceeds = {True: say("yes"), False: say("no"), None: say(NOT_KNOWN)}[measure.exceeds_uncertainty]
+    return [part, label(measure.code), _unit(measure.unit), *numbers, winner, exceeds]
+
+
+def _unit(code: str) -> str:
+    return say(_UNITS[code])
 
 
 def _cells(estimate: Estimate) -> tuple[Cell, Cell, Cell]:
     if estimate.value is None:
-        return NOT_KNOWN, None, None
+        return say(NOT_KNOWN), None, None
     low, high = (None if x is None else round(x, 6) for x in (estimate.low, estimate.high))
     return round(estimate.value, 6), low, high
 
 
 def _weeks(comparison: Comparison, garden: Garden, crops: Catalogue) -> Iterator[list[Cell]]:
-    yield ["layout", "by week", "crop", "unit", "week from", "value", "low", "high"]
+    about = (say("layout"), say("by week"), say("crop"), say("unit"), say("week from"))
+    yield [*about, say("value"), say("low"), say("high")]
     for measured in (comparison.a, comparison.b):
         name = garden.layout(measured.layout).name
         for series in measured.series:
             crop = "" if series.crop is None else crop_name(crops, series.crop)
-            yield from ([name, label(series.code), crop, series.unit, *cells] for cells in _through(series))
+            what = (name, label(series.code), crop, _unit(series.unit))
+            yield from ([*what, *cells] for cells in _through(series))
 
 
 def _through(series: Series) -> Iterable[list[Cell]]:

@@ -6,11 +6,13 @@ from typing import NamedTuple
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Basis, Crop, Fact, Harvest, Hazard, Quantity, Start
+from gardencanvas.words import named
 from gardencanvas.words.amounts import in_words, parts
+from gardencanvas.words.language import mark, say
 from gardencanvas.words.plain import Measure
 from gardencanvas.words.sources import cited, origin
 
-CAUTION = "Follow local rules and qualified advice."
+CAUTION = mark("Follow local rules and qualified advice.")
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,113 +41,125 @@ class _Field(NamedTuple):
 
 
 _SECTIONS: tuple[tuple[str, tuple[_Field, ...]], ...] = (
-    ("Size when grown", (
-        _Field("height_m", "Height"),
-        _Field("spread_m", "Spread"),
-        _Field("canopy_base_m", "Lowest leaves"),
-        _Field("rooting", "Roots"),
-        _Field("root_depth_m", "Root depth"),
-        _Field("root_depth_max_m", "Deepest roots"),
-        _Field("root_spread_m", "Root spread"),
+    (mark("Size when grown"), (
+        _Field("height_m", mark("Height")),
+        _Field("spread_m", mark("Spread")),
+        _Field("canopy_base_m", mark("Lowest leaves")),
+        _Field("rooting", mark("Roots")),
+        _Field("root_depth_m", mark("Root depth")),
+        _Field("root_depth_max_m", mark("Deepest roots")),
+        _Field("root_spread_m", mark("Root spread")),
     )),
-    ("Spacing", (
-        _Field("in_row_m", "In the row"),
-        _Field("between_rows_m", "Between rows"),
-        _Field("clump_spacing_m", "Between clumps"),
-        _Field("clump_plants", "Plants to a clump"),
-        _Field("sowing_depth_m", "Sowing depth"),
+    (mark("Spacing"), (
+        _Field("in_row_m", mark("In the row")),
+        _Field("between_rows_m", mark("Between rows")),
+        _Field("clump_spacing_m", mark("Between clumps")),
+        _Field("clump_plants", mark("Plants to a clump")),
+        _Field("sowing_depth_m", mark("Sowing depth")),
     )),
-    ("Seed", (
-        _Field("germination_min_c", "Sprouts from"),
-        _Field("germination_best_c", "Sprouts best at"),
-        _Field("germination_max_c", "Sprouts up to"),
-        _Field("germination_share", "Usually sprouts"),
-        _Field("seeds_per_gram", "Seeds"),
-        _Field("seed_life_y", "Seed keeps"),
+    (mark("Seed"), (
+        _Field("germination_min_c", mark("Sprouts from")),
+        _Field("germination_best_c", mark("Sprouts best at")),
+        _Field("germination_max_c", mark("Sprouts up to")),
+        _Field("germination_share", mark("Usually sprouts")),
+        _Field("seeds_per_gram", mark("Seeds")),
+        _Field("seed_life_y", mark("Seed keeps")),
     )),
-    ("Time", (
-        _Field("nursery_d", "Under glass"),
-        _Field("harvest_from_sowing_d", "Sown to harvest"),
-        _Field("harvest_from_planting_d", "Planted to harvest"),
-        _Field("harvest_length_d", "Harvest lasts"),
-        _Field("frost", "Frost"),
-        _Field("frost_kill_c", "Killed at"),
+    (mark("Time"), (
+        _Field("nursery_d", mark("Under glass")),
+        _Field("harvest_from_sowing_d", mark("Sown to harvest")),
+        _Field("harvest_from_planting_d", mark("Planted to harvest")),
+        _Field("harvest_length_d", mark("Harvest lasts")),
+        _Field("frost", mark("Frost")),
+        _Field("frost_kill_c", mark("Killed at")),
     )),
-    ("Needs", (
-        _Field("light", "Light"),
-        _Field("light_good", "Light, full crop"),
-        _Field("light_least", "Light, at least"),
-        _Field("water", "Water"),
-        _Field("water_critical", "Thirsty time"),
-        _Field("nutrients", "Nutrients"),
-        _Field("support", "Support"),
+    (mark("Needs"), (
+        _Field("light", mark("Light")),
+        _Field("light_good", mark("Light, full crop")),
+        _Field("light_least", mark("Light, at least")),
+        _Field("water", mark("Water")),
+        _Field("water_critical", mark("Thirsty time")),
+        _Field("nutrients", mark("Nutrients")),
+        _Field("support", mark("Support")),
     )),
-    ("Yield and rotation", (
-        _Field("yield_kg_m2", "Yield"),
-        _Field("yield_kg_plant", "Yield of a plant"),
-        _Field("rotation_y", "Back in the bed after"),
-        _Field("rotation_why", "Because"),
+    (mark("Yield and rotation"), (
+        _Field("yield_kg_m2", mark("Yield")),
+        _Field("yield_kg_plant", mark("Yield of a plant")),
+        _Field("rotation_y", mark("Back in the bed after")),
+        _Field("rotation_why", mark("Because")),
     )),
-    ("What the season is reckoned with", (
-        _Field("grown_at_c", "Days hold at"),
-        _Field("base_temperature_c", "Grows from"),
-        _Field("top_temperature_c", "Grows faster up to"),
-        _Field("stage_initial_d", "Initial stage"),
-        _Field("stage_development_d", "Development stage"),
-        _Field("stage_middle_d", "Middle stage"),
-        _Field("stage_late_d", "Late stage"),
-        _Field("leaf_area_index", "Leaf area index"),
-        _Field("extinction", "Light extinction k"),
-        _Field("depletion_fraction", "Soil water it can draw"),
-        _Field("kc_initial", "Crop coefficient, initial"),
-        _Field("kc_middle", "Crop coefficient, middle"),
-        _Field("kc_end", "Crop coefficient, end"),
+    (mark("What the season is reckoned with"), (
+        _Field("grown_at_c", mark("Days hold at")),
+        _Field("base_temperature_c", mark("Grows from")),
+        _Field("top_temperature_c", mark("Grows faster up to")),
+        _Field("stage_initial_d", mark("Initial stage")),
+        _Field("stage_development_d", mark("Development stage")),
+        _Field("stage_middle_d", mark("Middle stage")),
+        _Field("stage_late_d", mark("Late stage")),
+        _Field("leaf_area_index", mark("Leaf area index")),
+        _Field("extinction", mark("Light extinction k")),
+        _Field("depletion_fraction", mark("Soil water it can draw")),
+        _Field("kc_initial", mark("Crop coefficient, initial")),
+        _Field("kc_middle", mark("Crop coefficient, middle")),
+        _Field("kc_end", mark("Crop coefficient, end")),
     )),
 )  # fmt: skip
-_STARTS = {Start.SOWN: "sown in place", Start.RAISED: "raised, planted out", Start.SET: "set"}
+_STARTS = {
+    Start.SOWN: mark("sown in place"),
+    Start.RAISED: mark("raised, planted out"),
+    Start.SET: mark("set in place"),
+}
 _HARVESTS = {
-    Harvest.SINGLE: "once, the plant goes",
-    Harvest.REPEATED: "picked over",
-    Harvest.CUT_AGAIN: "cut and come again",
-    Harvest.NONE: "none",
+    Harvest.SINGLE: mark("once, the plant goes"),
+    Harvest.REPEATED: mark("picked over"),
+    Harvest.CUT_AGAIN: mark("cut and come again"),
+    Harvest.NONE: mark("none"),
 }
 
 
 def sections(crop: Crop, known: Catalogue, measure: Measure) -> tuple[Section, ...]:
     """Everything known of a crop; of a completed one (``Catalogue.resolve``) what is estimated too."""
-    found = [Section("Kind", tuple(_kind(crop)))]
+    found = [Section(say("Kind"), tuple(_kind(crop)))]
     for title, fields in _SECTIONS:
         rows = tuple(told for f in fields if (told := _told(crop, f, known, measure)) is not None)
         if rows:
-            found.append(Section(title, rows))
+            found.append(Section(say(title), rows))
     return tuple(found)
 
 
 def _kind(crop: Crop) -> Iterable[Told]:
-    yield Told("Layer", str(crop.layer))
-    yield Told("Lives", crop.life)
-    yield Told("Started", ", ".join(_STARTS[s] for s in crop.starts))
-    yield Told("Harvest", _HARVESTS[crop.harvest])
+    yield Told(say("Layer"), named.layer(crop.layer))
+    yield Told(say("Lives"), named.life(crop.life))
+    yield Told(say("Started"), ", ".join(say(_STARTS[s]) for s in crop.starts))
+    yield Told(say("Harvest"), say(_HARVESTS[crop.harvest]))
     if crop.harvest_disturbs is not None:
-        yield Told("Lifting it", "breaks the soil beside it" if crop.harvest_disturbs else "leaves the soil")
+        lifting = say("breaks the soil beside it") if crop.harvest_disturbs else say("leaves the soil")
+        yield Told(say("Lifting it"), lifting)
 
 
 def _told(crop: Crop, field: _Field, known: Catalogue, measure: Measure) -> Told | None:
     value: Quantity | Fact | None = getattr(crop, field.name)
     if value is None:
         return None
+    label = say(field.label)
     if isinstance(value, Fact):
-        return Told(field.label, value.value, "", origin(known, value), value.source)
+        return Told(label, named.fact(field.name, value.value), "", origin(known, value), value.source)
     estimated = value.basis is Basis.FALLBACK
     number, around = parts(field.name, value, measure)
     told = origin(known, value, in_words(field.name, measure))
-    return Told(field.label, f"≈ {number}" if estimated else number, around, told, value.source, estimated)
+    return Told(label, f"≈ {number}" if estimated else number, around, told, value.source, estimated)
+
+
+def caution() -> str:
+    """What belongs below hazards: whom to ask."""
+    return say(CAUTION)
 
 
 def hazard_words(hazard: Hazard) -> str:
-    """A hazard with its caution: one paragraph. ``CAUTION`` belongs below the last of them."""
-    parts = (f"{hazard.part[:1].upper()}{hazard.part[1:]} – {hazard.hazard}", hazard.caution)
-    return " ".join(p if p.endswith((".", "!")) else f"{p}." for p in parts if p)
+    """A hazard with its caution: one paragraph. ``caution`` belongs below the last of them."""
+    part, what = named.shipped(hazard.part), named.shipped(hazard.hazard)
+    told = (f"{part[:1].upper()}{part[1:]} – {what}", named.shipped(hazard.caution))
+    return " ".join(p if p.endswith((".", "!")) else f"{p}." for p in told if p)
 
 
 def citations(

@@ -1,45 +1,69 @@
 """What differs between two states of a garden, in words."""
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 
 from gardencanvas.files.differences import Difference, How
-from gardencanvas.words.plain import counted
+from gardencanvas.words.language import mark, say, say_many
 
-# One and several of what a field holds; a field that is not named here is told as a detail.
-_THINGS = {
-    "layouts": ("layout", "layouts"),
-    "fixtures": ("fixture", "fixtures"),
-    "beds": ("bed", "beds"),
-    "paths": ("path", "paths"),
-    "supports": ("support", "supports"),
-    "covers": ("cover", "covers"),
-    "plantings": ("planting", "plantings"),
-    "crops": ("crop of your own", "crops of your own"),
-    "varieties": ("variety of your own", "varieties of your own"),
+# What a field holds, counted, in the order of weight.
+_THINGS: dict[str, Callable[[int], str]] = {
+    "layouts": lambda n: say_many("{n} layout", "{n} layouts", n),
+    "fixtures": lambda n: say_many("{n} fixture", "{n} fixtures", n),
+    "beds": lambda n: say_many("{n} bed", "{n} beds", n),
+    "paths": lambda n: say_many("{n} path", "{n} paths", n),
+    "supports": lambda n: say_many("{n} support", "{n} supports", n),
+    "covers": lambda n: say_many("{n} cover", "{n} covers", n),
+    "plantings": lambda n: say_many("{n} planting", "{n} plantings", n),
+    "crops": lambda n: say_many("{n} crop of your own", "{n} crops of your own", n),
+    "varieties": lambda n: say_many("{n} variety of your own", "{n} varieties of your own", n),
 }
-_SINGLE = {"name": "the name", "note": "the note", "site": "the site", "year": "the year"}
+_HAPPENED = {
+    How.ADDED: mark("{things} added"),
+    How.REMOVED: mark("{things} removed"),
+    How.CHANGED: mark("{things} changed"),
+}
+_HAPPENED_IN = {
+    How.ADDED: mark("{things} added in {layout}"),
+    How.REMOVED: mark("{things} removed in {layout}"),
+    How.CHANGED: mark("{things} changed in {layout}"),
+}
+_SINGLE = {
+    "name": mark("the name"),
+    "note": mark("the note"),
+    "site": mark("the site"),
+    "year": mark("the year"),
+    "first_month": mark("the first month"),
+    "kept": mark("whether it is kept"),
+    "accepted": mark("what you live with"),
+    "done": mark("jobs done"),
+    "format": mark("the file format"),
+}
 
 
 def difference(one: Difference) -> str:
     """Such as “2 plantings added in Spring”."""
     if one.field in _THINGS:
-        what = f"{counted(one.count, *_THINGS[one.field])} {one.how}"
+        things = _THINGS[one.field](one.count)
     elif one.field in _SINGLE:
-        what = f"{_SINGLE[one.field]} {one.how}"
+        things = say(_SINGLE[one.field])
     else:
-        what = f"{one.field.replace('_', ' ')} {one.how}"
-    return f"{what} in {one.layout}" if one.layout else what
+        things = one.field.replace("_", " ")  # a field that has no words yet: rather told than hidden
+    if one.layout:
+        return say(_HAPPENED_IN[one.how], things=things, layout=one.layout)
+    return say(_HAPPENED[one.how], things=things)
 
 
 def in_words(found: Iterable[Difference], most: int = 6) -> str:
     """All that differs, as one sentence; “Nothing differs.” where nothing does."""
     told = [difference(one) for one in sorted(found, key=_weight)]
     if not told:
-        return "Nothing differs."
+        return say("Nothing differs.")
     more = len(told) - most
-    listed = "; ".join(told[:most]) + (
-        f"; and {counted(more, 'more difference', 'more differences')}" if more > 0 else ""
-    )
+    listed = "; ".join(told[:most])
+    if more > 0:
+        listed = say_many(
+            "{listed}; and {n} more difference", "{listed}; and {n} more differences", more, listed=listed
+        )
     return listed[:1].upper() + listed[1:] + "."
 
 

@@ -9,7 +9,7 @@ from gardencanvas.app.session import Session
 from gardencanvas.app.soon import Soon
 from gardencanvas.fit.cover_share import CoverShare
 from gardencanvas.garden.ground import Bed
-from gardencanvas.words.bed_facts import COVER_WHY, MIXING_WHY, cover_words, mixing_words
+from gardencanvas.words.bed_facts import cover_why, cover_words, mixing_why, mixing_words
 
 _WAIT_MS = 150  # a bed that is only passed over is not looked into
 
@@ -47,8 +47,8 @@ class BedFacts(QWidget):
         whole = bed_cover(session.garden, session.layout, bed, session.catalogue)
         cover = whole.within(*session.layout.season)
         self.values.show_rows([
-            (self.tr("Families"), mixing_words(mixing), MIXING_WHY),
-            (self.tr("Under leaves"), cover_words(cover), COVER_WHY),
+            (self.tr("Families"), mixing_words(mixing), mixing_why()),
+            (self.tr("Under leaves"), cover_words(cover), cover_why()),
         ])  # fmt: skip
         self.strip.show_cover(cover)
 

@@ -13,7 +13,7 @@ from gardencanvas.crops.drafting import drafted, free_id, hazards_of_kind
 from gardencanvas.crops.genera import family_of
 from gardencanvas.crops.model import Crop, Group, Habit, Harvest, Layer, Start
 from gardencanvas.crops.sense import CLASSES
-from gardencanvas.words.crop_facts import CAUTION, hazard_words
+from gardencanvas.words.crop_facts import caution, hazard_words
 from gardencanvas.words.plain import Measure
 from gardencanvas.words.sources import cited
 
@@ -163,7 +163,7 @@ class CropForm(OwnForm):
             self.family.setCurrentText(family)
         found = hazards_of_kind(self.botanical.text(), self._known.crops)
         high = [h for h in found if h.severity == "high"]
-        self.hazards.setText("\n".join([*(f"⚠ {hazard_words(h)}" for h in high), CAUTION]) if high else "")
+        self.hazards.setText("\n".join([*(f"⚠ {hazard_words(h)}" for h in high), caution()]) if high else "")
         self.hazards.setToolTip(as_plain("\n".join(cited(self._known, h.source) for h in high)))
         self.hazards.setVisible(bool(high))
 

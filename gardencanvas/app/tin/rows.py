@@ -9,7 +9,7 @@ from gardencanvas.app.labels import as_plain
 from gardencanvas.app.tin.looks import Looks, RowLook
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Crop, Group, Variety
-from gardencanvas.words.crop_facts import CAUTION
+from gardencanvas.words.crop_facts import caution
 
 CROP = Qt.ItemDataRole.UserRole  # the crop as its file gives it; None for a heading
 VARIETY = Qt.ItemDataRole.UserRole + 1  # a variety's id; None for the crop itself
@@ -80,5 +80,5 @@ def hover(crop: Crop, variety: Variety | None = None) -> str:
     lines += [", ".join(crop.other_names)] if crop.other_names else []
     high = [h for h in crop.hazards if h.severity == "high"]
     lines += [f"⚠ {h.part}: {h.hazard}. {h.caution}" for h in high]
-    lines += [CAUTION] if high else []
+    lines += [caution()] if high else []
     return "\n".join(lines)
