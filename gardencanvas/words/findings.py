@@ -7,41 +7,80 @@ from gardencanvas.fit.report import Finding, FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
 from gardencanvas.words import below, company_kept, in_time, place_found, tending, watering, weather
+from gardencanvas.words.language import mark, say
 from gardencanvas.words.plain import THIN, Measure, crop_name, day, percent, span
 from gardencanvas.words.told import Told
 
 
+def _several(t: Told) -> bool:
+    """Whether those that cause it bear more than one name."""
+    return len(set(t.names[1:])) > 1
+
+
+_CROWDED = {  # by whether several crowd it, and whether it is told what is left
+    (False, False): mark(
+        "{others}, of the same height, takes {share} of the light and ground of {who}, {when}."
+    ),
+    (True, False): mark(
+        "{others}, of the same height, take {share} of the light and ground of {who}, {when}."
+    ),
+    (False, True): mark(
+        "{others}, of the same height, takes {share} of the light and ground of {who} and leaves "
+        "{left}, {when}."
+    ),
+    (True, True): mark(
+        "{others}, of the same height, take {share} of the light and ground of {who} and leave "
+        "{left}, {when}."
+    ),
+}
+
+
 def _crowded(t: Told) -> str:
-    when = span(t.finding.first, t.finding.last)
-    share = percent(t.number("share"))
-    left = f" and leaves {percent(t.number('left'))}" if t.has("left") else ""
-    takes = "take" if len(set(t.names[1:])) > 1 else "takes"
-    return (
-        f"{t.others}, of the same height, {takes} {share} of the light and ground of {t.who}{left}, {when}. "
-        f"They stand {t.measure.small(t.number('distance_m'))} apart; usual is "
-        f"{t.measure.small(t.number('usual_m'))}."
+    said = say(
+        _CROWDED[_several(t), t.has("left")],
+        who=t.who,
+        others=t.others,
+        share=percent(t.number("share")),
+        left=percent(t.number("left")) if t.has("left") else "",
+        when=span(t.finding.first, t.finding.last),
     )
+    apart = say(
+        "They stand {distance} apart; usual is {usual}.",
+        distance=t.small("distance_m"),
+        usual=t.small("usual_m"),
+    )
+    return f"{said} {apart}"
 
 
 def _too_close(t: Told) -> str:
-    return (
-        f"{t.who} stands every {t.measure.small(t.number('distance_m'))}; the closest spacing in the books "
-        f"is {t.measure.small(t.number('minimum_m'))}, usual is {t.measure.small(t.number('usual_m'))} by "
-        f"{t.measure.small(t.number('usual_across_m'))}. "
-        f"There are {t.number('density'):.1f} plants where one has room{_smaller(t)}."
+    stands = say(
+        "{who} stands every {distance}; the closest spacing in the books is {minimum}, usual is {usual} by "
+        "{usual_across}.",
+        who=t.who,
+        distance=t.small("distance_m"),
+        minimum=t.small("minimum_m"),
+        usual=t.small("usual_m"),
+        usual_across=t.small("usual_across_m"),
     )
-
-
-def _smaller(t: Told) -> str:
-    """What so many plants cost in size, where that is told."""
-    return f", each about {_between(t, 'size')} of its usual size" if t.has("size_low") else ""
+    plants = f"{t.number('density'):.1f}"
+    if not t.has("size_low"):
+        return f"{stands} {say('There are {plants} plants where one has room.', plants=plants)}"
+    smaller = say(
+        "There are {plants} plants where one has room, each about {size} of its usual size.",
+        plants=plants,
+        size=_between(t, "size"),
+    )
+    return f"{stands} {smaller}"
 
 
 def _smaller_each(t: Told) -> str:
-    return (
-        f"{t.who} stands closer than usual, {t.number('density'):.1f} plants where one has room: each "
-        f"reaches about {_between(t, 'size')} of its usual size, all together {_between(t, 'yield')} of the "
-        "usual crop."
+    return say(
+        "{who} stands closer than usual, {plants} plants where one has room: each reaches about {size} of "
+        "its usual size, all together {crop} of the usual crop.",
+        who=t.who,
+        plants=f"{t.number('density'):.1f}",
+        size=_between(t, "size"),
+        crop=_between(t, "yield"),
     )
 
 
@@ -51,36 +90,51 @@ def _between(t: Told, key: str) -> str:
 
 
 def _light(t: Told) -> str:
-    left, good, least = t.number("light_left"), t.number("light_needed"), t.number("light_least")
-    if left < least:
-        need = f"it crops from {percent(least)}, fully from {percent(good)}"
-        return f"{percent(left)} of open-sky light is left; {need}."
-    return f"{percent(left)} of open-sky light is left; a full crop wants {percent(good)}."
+    left, good, least = (percent(t.number(f"light_{key}")) for key in ("left", "needed", "least"))
+    if t.number("light_left") < t.number("light_least"):
+        return say(
+            "{left} of open-sky light is left; it crops from {least}, fully from {good}.",
+            left=left,
+            least=least,
+            good=good,
+        )
+    return say("{left} of open-sky light is left; a full crop wants {good}.", left=left, good=good)
 
 
 def _fixtures(t: Told) -> str:
-    return f"{t.who} stands in the shade of what is built or grown there: {_light(t)}"
+    return say(
+        "{who} stands in the shade of what is built or grown there: {light}", who=t.who, light=_light(t)
+    )
 
 
 def _shaded(t: Told) -> str:
+    told = {"who": t.who, "others": t.others, "light": _light(t), "first": day(t.finding.first)}
     taken = percent(t.number("taken"))
-    return f"{t.others} takes {taken} of the light of {t.who} from {day(t.finding.first)}: {_light(t)}"
+    if _several(t):
+        return say("{others} take {taken} of the light of {who} from {first}: {light}", taken=taken, **told)
+    return say("{others} takes {taken} of the light of {who} from {first}: {light}", taken=taken, **told)
 
 
 def _layered(t: Told) -> str:
-    return (
-        f"{t.who} grows in the light shade of {t.others} and keeps {percent(t.number('light_left'))} "
-        f"of open-sky light; it wants {percent(t.number('light_needed'))}. {_twice(t)}{t.kinds}"
+    grows = say(
+        "{who} grows in the light shade of {others} and keeps {left} of open-sky light; it wants {good}.",
+        who=t.who,
+        others=t.others,
+        left=percent(t.number("light_left")),
+        good=percent(t.number("light_needed")),
     )
+    return f"{grows} {_twice(t)}{t.kinds}"
 
 
 def _twice(t: Told) -> str:
     """What the second storey catches of the light that the first one lets through."""
     if not t.has("caught"):
-        return "The light is used twice."
-    return (
-        f"The light is used twice: together they catch {percent(t.number('caught'))} of it, {t.others} alone "
-        f"{percent(t.number('taken'))}."
+        return say("The light is used twice.")
+    return say(
+        "The light is used twice: together they catch {caught} of it, {others} alone {taken}.",
+        caught=percent(t.number("caught")),
+        others=t.others,
+        taken=percent(t.number("taken")),
     )
 
 
@@ -157,18 +211,39 @@ def headline(
     fit = report.plantings.get(planting_id)
     findings = sorted(report.of(planting_id), key=lambda f: (-f.verdict, f.plantings[0] != planting_id))
     if fit is None or not findings:
-        return f"{name}: clear", "Nothing else uses this space while it stands."
+        return say("{name}: clear", name=name), say("Nothing else uses this space while it stands.")
     worst = findings[0]
-    why = reason(worst, garden, report.layout, catalogue, measure)
     names = _names(worst, garden, report.layout, catalogue)
+    title = _title(name, names, worst, suffers=worst.plantings[0] == planting_id)
+    return title, reason(worst, garden, report.layout, catalogue, measure)
+
+
+_ALONE = {
+    Verdict.CLEAR: mark("{name}: clear"),
+    Verdict.SHARES: mark("{name}: shares"),
+    Verdict.STRAINS: mark("{name}: strains from {first}"),
+    Verdict.CLASHES: mark("{name}: clashes from {first}"),
+}
+_WITH = {
+    Verdict.CLEAR: mark("{name}: clear with {partner}"),
+    Verdict.SHARES: mark("{name}: shares with {partner}"),
+    Verdict.STRAINS: mark("{name}: strains with {partner} from {first}"),
+    Verdict.CLASHES: mark("{name}: clashes with {partner} from {first}"),
+}
+_OTHER_SUFFERS = {
+    Verdict.STRAINS: mark("{name}: {sufferer} strains from {first}"),
+    Verdict.CLASHES: mark("{name}: {sufferer} clashes from {first}"),
+}
+
+
+def _title(name: str, names: tuple[str, ...], worst: Finding, *, suffers: bool) -> str:
+    """A planting's verdict with whom and from when; ``names`` are those of the finding's plantings."""
     if worst.code == "on bare plan":
-        return f"{name}: outside every bed", why
-    partner = next((n for n, i in zip(names, worst.plantings, strict=True) if i != planting_id), None)
-    if worst.plantings[0] != planting_id and worst.verdict > Verdict.SHARES:
-        return f"{name}: {names[0]} {worst.verdict.word} from {day(worst.first)}", why
-    title = f"{name}: {worst.verdict.word}"
-    if partner is not None:
-        title += f" with {partner}"
-    if worst.verdict >= Verdict.STRAINS:
-        title += f" from {day(worst.first)}"
-    return title, why
+        return say("{name}: outside every bed", name=name)
+    first = day(worst.first)
+    if not suffers and worst.verdict in _OTHER_SUFFERS:
+        return say(_OTHER_SUFFERS[worst.verdict], name=name, sufferer=names[0], first=first)
+    partners = names[1:] if suffers else names
+    if partners:
+        return say(_WITH[worst.verdict], name=name, partner=partners[0], first=first)
+    return say(_ALONE[worst.verdict], name=name, first=first)
