@@ -11,29 +11,35 @@ from gardencanvas.garden.planting import Planting
 from gardencanvas.measures.calendar_writing import Entry
 from gardencanvas.measures.csv_writing import Cell
 from gardencanvas.measures.jobs import Job, JobKind
-from gardencanvas.words.plain import Measure, counted, crop_name, day, planting_name, span
-from gardencanvas.words.remedies import SUPPORTS
+from gardencanvas.words.language import mark, say, say_many
+from gardencanvas.words.named import shipped
+from gardencanvas.words.plain import Measure, crop_name, day, planting_name, span
 
-KINDS = {
-    JobKind.RAISE: "raise",
-    JobKind.PRICK_OUT: "prick out",
-    JobKind.HARDEN_OFF: "harden off",
-    JobKind.SUPPORT: "put up support",
-    JobKind.SOW: "sow",
-    JobKind.PLANT_OUT: "plant out",
-    JobKind.SET: "set",
-    JobKind.THIN: "thin",
-    JobKind.WATER: "begin watering",
-    JobKind.COVER: "cover",
-    JobKind.UNCOVER: "take off cover",
-    JobKind.NET: "net",
-    JobKind.PICK: "pick",
-    JobKind.LAST_PICKING: "last picking",
-    JobKind.LIFT: "lift",
-    JobKind.CLEAR: "clear",
+_KINDS = {
+    JobKind.RAISE: mark("raise"),
+    JobKind.PRICK_OUT: mark("prick out"),
+    JobKind.HARDEN_OFF: mark("harden off"),
+    JobKind.SUPPORT: mark("put up support"),
+    JobKind.SOW: mark("sow"),
+    JobKind.PLANT_OUT: mark("plant out"),
+    JobKind.SET: mark("set"),
+    JobKind.THIN: mark("thin"),
+    JobKind.WATER: mark("begin watering"),
+    JobKind.COVER: mark("put on cover"),
+    JobKind.UNCOVER: mark("take off cover"),
+    JobKind.NET: mark("put on net"),
+    JobKind.PICK: mark("pick"),
+    JobKind.LAST_PICKING: mark("last picking"),
+    JobKind.LIFT: mark("lift"),
+    JobKind.CLEAR: mark("clear away"),
 }
-CANES = "Cap the ends of canes: they stand at eye height."
-FALLING = "Anchor it well: wind takes hold of what is tall."
+_SUPPORTS = {
+    "cane row": mark("Put up a row of canes ({what})"),
+    "cane ring": mark("Put up a ring of canes ({what})"),
+    "net": mark("Put up a net ({what})"),
+    "trellis": mark("Put up a trellis ({what})"),
+    "stake": mark("Put up a stake ({what})"),
+}
 _EATEN = (JobKind.PICK, JobKind.LIFT, JobKind.LAST_PICKING)
 _HANDLED = (*_EATEN, JobKind.THIN, JobKind.CLEAR)
 
@@ -71,39 +77,56 @@ class JobWords:
         """Count and crop: ``32 × Leek``, ``8 clumps of 4 × Onion``."""
         plants, each = int(job.count("plants") or 0), int(job.count("per_station") or 1)
         if each > 1:
-            clumps = counted(int(job.count("stations") or 0), "clump", "clumps")
-            return f"{clumps} of {each} × {self.what(job)}"
+            return say_many(
+                "{n} clump of {each} × {crop}",
+                "{n} clumps of {each} × {crop}",
+                int(job.count("stations") or 0),
+                each=each,
+                crop=self.what(job),
+            )
         return f"{plants:,} × {self.what(job)}"
 
     def _how(self, job: Job) -> list[str]:
         small, large = self._measure.small, self._measure.large
         spacing, depth, height = job.count("spacing_m"), job.count("depth_m"), job.count("height_m")
         part, parts = job.count("part"), job.count("parts")
-        said = [
-            f"{job.numbers['seeds']:,} seeds." if "seeds" in job.numbers else "",
-            f"Every {small(spacing)}." if spacing is not None else "",
-            f"{small(depth)} deep." if depth is not None else "",
-            f"Part {part} of {parts} of a succession." if part is not None else "",
-            f"{large(height)} high." if job.kind is JobKind.SUPPORT and height is not None else "",
-            self._neighbour(job),
-            _watering(job),
-        ]  # fmt: skip
+        said = [self._seeds(job)]
+        if spacing is not None:
+            said.append(say("Every {spacing}.", spacing=small(spacing)))
+        if depth is not None:
+            said.append(say("{depth} deep.", depth=small(depth)))
+        if part is not None:
+            said.append(say("Part {part} of {parts} of a succession.", part=part, parts=parts))
+        if job.kind is JobKind.SUPPORT and height is not None:
+            said.append(say("{height} high.", height=large(height)))
+        said += [self._neighbour(job), _watering(job)]
         return [sentence for sentence in said if sentence]
+
+    def _seeds(self, job: Job) -> str:
+        seeds = job.count("seeds")
+        if seeds is None:
+            return ""
+        return say_many("{seeds} seed.", "{seeds} seeds.", int(seeds), seeds=f"{seeds:,}")
 
     def _neighbour(self, job: Job) -> str:
         """Which neighbour closes over it, and when; that it was too late for it is a finding."""
         closes, other = job.day("closes"), self._layout.by_id.get(str(job.numbers.get("neighbour")))
         if closes is None or not isinstance(other, Planting):
             return ""
-        return f"{planting_name(self._known, other)} closes over it from {day(closes)}."
+        name = planting_name(self._known, other)
+        return say("{neighbour} closes over it from {day}.", neighbour=name, day=day(closes))
 
     def _cautions(self, job: Job) -> list[str]:
         if job.kind is JobKind.SUPPORT:
-            return [CANES if self._has_canes(job) else FALLING]
+            if self._has_canes(job):
+                return [say("Cap the ends of canes: they stand at eye height.")]
+            return [say("Anchor it well: wind takes hold of what is tall.")]
         if job.crop is None:
             return []
         hazards = self._known.crop(job.crop).hazards
-        return [f"Caution: {h.caution}" for h in hazards if _matters(h, job.kind)]
+        return [
+            say("Caution: {caution}", caution=shipped(h.caution)) for h in hazards if _matters(h, job.kind)
+        ]
 
     def _has_canes(self, job: Job) -> bool:
         item = self._layout.by_id.get(job.item)
@@ -128,27 +151,32 @@ class JobWords:
 def _support(words: JobWords, job: Job) -> str:
     item = words._layout.by_id.get(job.item)
     kind = item.kind if isinstance(item, (RingSupport, LineSupport)) else "stake"
-    return f"Put up {SUPPORTS[kind][0]} ({words.what(job)})"
+    return say(_SUPPORTS[kind], what=words.what(job))
 
 
 _VERBS: dict[JobKind, Callable[[JobWords, Job], str]] = {
-    JobKind.RAISE: lambda w, j: f"Raise {w.many(j)} under glass",
-    JobKind.PRICK_OUT: lambda w, j: f"Prick out {w.many(j)}",
-    JobKind.HARDEN_OFF: lambda w, j: f"Harden off {w.many(j)}",
+    JobKind.RAISE: lambda w, j: say("Raise {plants} under glass", plants=w.many(j)),
+    JobKind.PRICK_OUT: lambda w, j: say("Prick out {plants}", plants=w.many(j)),
+    JobKind.HARDEN_OFF: lambda w, j: say("Harden off {plants}", plants=w.many(j)),
     JobKind.SUPPORT: _support,
-    JobKind.SOW: lambda w, j: f"Sow {w.many(j)}",
-    JobKind.PLANT_OUT: lambda w, j: f"Plant out {w.many(j)}",
-    JobKind.SET: lambda w, j: f"Set {w.many(j)}",
-    JobKind.THIN: lambda w, j: f"Thin {w.what(j)}",
-    JobKind.WATER: lambda _w, _j: "Begin watering",
-    JobKind.COVER: lambda w, j: f"Put on {w.what(j)}",
-    JobKind.UNCOVER: lambda w, j: f"Take off {w.what(j)}",
-    JobKind.NET: lambda w, j: f"Put on {w.what(j)}",
-    JobKind.PICK: lambda w, j: f"Pick {w.what(j)}",
-    JobKind.LAST_PICKING: lambda w, j: f"Last picking of {w.what(j)}",
-    JobKind.LIFT: lambda w, j: f"Lift {w.what(j)}",
-    JobKind.CLEAR: lambda w, j: f"Clear {w.what(j)}",
+    JobKind.SOW: lambda w, j: say("Sow {plants}", plants=w.many(j)),
+    JobKind.PLANT_OUT: lambda w, j: say("Plant out {plants}", plants=w.many(j)),
+    JobKind.SET: lambda w, j: say("Set {plants}", plants=w.many(j)),
+    JobKind.THIN: lambda w, j: say("Thin {crop}", crop=w.what(j)),
+    JobKind.WATER: lambda _w, _j: say("Begin watering"),
+    JobKind.COVER: lambda w, j: say("Put on {cover}", cover=w.what(j)),
+    JobKind.UNCOVER: lambda w, j: say("Take off {cover}", cover=w.what(j)),
+    JobKind.NET: lambda w, j: say("Put on {cover}", cover=w.what(j)),
+    JobKind.PICK: lambda w, j: say("Pick {crop}", crop=w.what(j)),
+    JobKind.LAST_PICKING: lambda w, j: say("Last picking of {crop}", crop=w.what(j)),
+    JobKind.LIFT: lambda w, j: say("Lift {crop}", crop=w.what(j)),
+    JobKind.CLEAR: lambda w, j: say("Clear {crop}", crop=w.what(j)),
 }
+
+
+def kind_word(kind: JobKind) -> str:
+    """A kind of job: ``plant out``."""
+    return say(_KINDS[kind])
 
 
 def _matters(hazard: Hazard, kind: JobKind) -> bool:
@@ -162,10 +190,11 @@ def _watering(job: Job) -> str:
     litres, driest = job.count("litres"), job.day("dry")
     if litres is None or driest is None:
         return ""
-    most = max(round(litres), 1)
-    return (
-        f"Rain falls short from here in an average year, most in the week of {day(driest)}: {most} l/m². "
-        "Go by your own soil and sky."
+    return say(
+        "Rain falls short from here in an average year, most in the week of {day}: {litres} l/m². "
+        "Go by your own soil and sky.",
+        day=day(driest),
+        litres=max(round(litres), 1),
     )
 
 
@@ -174,17 +203,28 @@ def when(job: Job) -> str:
     return span(job.on, job.until) if job.until > job.on else day(job.on)
 
 
-HEADINGS = ("Week", "From", "To", "Job", "What", "Bed", "Crop", "Variety", "How", "Done")
+_HEADINGS = (
+    mark("Week"),
+    mark("From"),
+    mark("To"),
+    mark("Job"),
+    mark("What"),
+    mark("Bed"),
+    mark("Crop"),
+    mark("Variety"),
+    mark("How"),
+    mark("Done"),
+)
 
 
 def jobs_table(found: Iterable[Job], words: JobWords, done: Mapping[str, date]) -> list[Sequence[Cell]]:
     """The jobs as rows under headings; weeks and days as ISO 8601 writes them."""
-    rows: list[Sequence[Cell]] = [HEADINGS]
+    rows: list[Sequence[Cell]] = [[say(h) for h in _HEADINGS]]
     for job in found:
         year, week, _ = job.on.isocalendar()
         marked = done.get(job.id)
         rows.append((
-            f"{year}-W{week:02d}", job.on.isoformat(), job.until.isoformat(), KINDS[job.kind],
+            f"{year}-W{week:02d}", job.on.isoformat(), job.until.isoformat(), kind_word(job.kind),
             words.title(job), words.bed(job), job.crop, job.variety, words.detail(job),
             marked.isoformat() if marked is not None else None,
         ))  # fmt: skip

@@ -10,17 +10,25 @@ from gardencanvas.fit.report import Finding, Remedy
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.planting import Planting
-from gardencanvas.words.plain import Measure, counted, crop_name, day, percent
+from gardencanvas.words.language import mark, say, say_many
+from gardencanvas.words.plain import Measure, crop_name, day, percent
+from gardencanvas.words.structures import supports_counted
 
-SUPPORTS = {
-    "cane row": ("a row of canes", "rows of canes"),
-    "cane ring": ("a ring of canes", "rings of canes"),
-    "net": ("a net", "nets"),
-    "trellis": ("a trellis", "trellises"),
-    "stake": ("a stake", "stakes"),
-}
+_WINDS = (
+    mark("north"),
+    mark("north-east"),
+    mark("east"),
+    mark("south-east"),
+    mark("south"),
+    mark("south-west"),
+    mark("west"),
+    mark("north-west"),
+)
 
-WINDS = ("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west")
+
+def wind(bearing_deg: float) -> str:
+    """The nearest of eight winds: ``north-east`` for 45."""
+    return say(_WINDS[round(bearing_deg / 45.0) % 8])
 
 
 @dataclass(frozen=True)
@@ -36,103 +44,202 @@ class _Change:
 
     @property
     def who(self) -> str:
-        """The planting that changes, with a space after it."""
-        return "" if self.sufferer else f"{self.name(self.numbers['planting'])} "
+        """The planting that changes."""
+        return self.name(self.numbers["planting"])
 
-    @property
-    def it(self) -> str:
-        return "it" if self.sufferer else self.name(self.numbers["planting"])
+    def small(self, key: str) -> str:
+        """One of its lengths."""
+        return self.measure.small(self.numbers[key])
 
-    @property
-    def beside(self) -> str:
-        other = self.numbers["other"]
-        return f" next to {self.name(other)}" if other else ""
+    def day(self) -> str:
+        """The date it brings."""
+        return day(self.numbers["on"])
 
     def wind(self) -> str:
         """The compass direction of a move, to an eighth."""
         way = atan2(self.numbers["dx_m"], -self.numbers["dy_m"])
-        return WINDS[round((self.bearing_deg + degrees(way)) / 45.0) % 8]
+        return wind(self.bearing_deg + degrees(way))
 
-    def fewer(self) -> str:
+    def fewer(self, said: str) -> str:
+        """With the number of plants it costs, if any."""
         number = self.numbers["fewer"]
-        return f" ({counted(number, 'plant', 'plants')} fewer)" if number else ""
+        if not number:
+            return said
+        return say_many("{change} ({n} plant fewer)", "{change} ({n} plants fewer)", number, change=said)
 
-    def harvest(self) -> str:
+    def harvest(self, said: str) -> str:
+        """With the days of harvest it costs, if that is told."""
         lost = self.numbers.get("harvest_lost_d")
-        return f", {lost} of {self.numbers['harvest_d']} harvest days fewer" if lost else ""
+        if not lost:
+            return said
+        of = self.numbers["harvest_d"]
+        return say("{change}, {lost} of {of} harvest days fewer", change=said, lost=lost, of=of)
 
 
 def _whither(c: _Change) -> str:
-    far, other = c.measure.small(c.numbers["distance_m"]), c.numbers["other"]
-    toward = c.numbers["toward"]
-    if toward == "away":
-        return f"{far} away from {c.name(other)}"
-    if toward == "into":
-        return f"{far} into {c.name(other)}"
-    if toward == "poleward":
-        return f"to the {c.wind()} side of {c.name(other)} ({far})"
-    return f"{far} {c.wind()} {toward} the bed"
+    """How far and where to, as a phrase that is whole in itself."""
+    distance, other = c.small("distance_m"), c.numbers["other"]
+    match c.numbers["toward"]:
+        case "away":
+            return say("{distance} away from {other}", distance=distance, other=c.name(other))
+        case "into":
+            return say("{distance} into {other}", distance=distance, other=c.name(other))
+        case "poleward":
+            return say(
+                "to the {wind} side of {other} ({distance})",
+                wind=c.wind(),
+                other=c.name(other),
+                distance=distance,
+            )
+        case "along":
+            return say("{distance} {wind} along the bed", distance=distance, wind=c.wind())
+    return say("{distance} {wind} across the bed", distance=distance, wind=c.wind())
 
 
 def _shift(c: _Change) -> str:
-    return f"Move {c.who}{_whither(c)}"
+    if c.sufferer:
+        return say("Move {whither}", whither=_whither(c))
+    return say("Move {planting} {whither}", planting=c.who, whither=_whither(c))
 
 
 def _shift_stations(c: _Change) -> str:
-    count = c.numbers["count"]
-    some = counted(count, "plant", "plants")
-    return f"Move {some} {_whither(c)}" if c.sufferer else f"Move {some} of {c.who}{_whither(c)}"
+    count, whither = c.numbers["count"], _whither(c)
+    if c.sufferer:
+        return say_many("Move {n} plant {whither}", "Move {n} plants {whither}", count, whither=whither)
+    return say_many(
+        "Move {n} plant of {planting} {whither}",
+        "Move {n} plants of {planting} {whither}",
+        count,
+        planting=c.who,
+        whither=whither,
+    )
 
 
 def _start(c: _Change) -> str:
-    days = c.numbers["days"]
-    when = "later" if days > 0 else "earlier"
-    return f"Start {c.who}{counted(abs(days), 'day', 'days')} {when} ({day(c.numbers['on'])})" + c.harvest()
+    return c.harvest(_later(c) if c.numbers["days"] > 0 else _earlier(c))
+
+
+def _later(c: _Change) -> str:
+    days, on = c.numbers["days"], c.day()
+    if c.sufferer:
+        return say_many("Start {n} day later ({day})", "Start {n} days later ({day})", days, day=on)
+    return say_many(
+        "Start {planting} {n} day later ({day})",
+        "Start {planting} {n} days later ({day})",
+        days,
+        planting=c.who,
+        day=on,
+    )
+
+
+def _earlier(c: _Change) -> str:
+    days, on = -c.numbers["days"], c.day()
+    if c.sufferer:
+        return say_many("Start {n} day earlier ({day})", "Start {n} days earlier ({day})", days, day=on)
+    return say_many(
+        "Start {planting} {n} day earlier ({day})",
+        "Start {planting} {n} days earlier ({day})",
+        days,
+        planting=c.who,
+        day=on,
+    )
 
 
 def _end(c: _Change) -> str:
-    return f"Clear {c.it} by {day(c.numbers['on'])}{_young(c)}{c.harvest()}"
+    if c.sufferer:
+        said = say("Clear it by {day}", day=c.day())
+    else:
+        said = say("Clear {planting} by {day}", planting=c.who, day=c.day())
+    return c.harvest(_young(c, said))
 
 
-def _young(c: _Change) -> str:
+def _young(c: _Change, said: str) -> str:
     if "size" not in c.numbers:
-        return ""
-    size = percent(c.numbers["size"])
-    leaves = "" if size == percent(1.0) else f", {size} of its size"
-    return f", young ({counted(c.numbers['early_d'], 'day', 'days')} early{leaves})"
+        return said
+    size, early = percent(c.numbers["size"]), c.numbers["early_d"]
+    if size == percent(1.0):
+        return say_many(
+            "{change}, young ({n} day early)", "{change}, young ({n} days early)", early, change=said
+        )
+    return say_many(
+        "{change}, young ({n} day early, {size} of its size)",
+        "{change}, young ({n} days early, {size} of its size)",
+        early,
+        change=said,
+        size=size,
+    )
 
 
 def _widen(c: _Change) -> str:
-    between = "" if c.numbers["field"] == "spacing_m" else " between rows"
-    return f"Widen {c.who}to {c.measure.small(c.numbers['spacing_m'])}{between}{c.fewer()}"
+    spacing = c.small("spacing_m")
+    in_row = c.numbers["field"] == "spacing_m"
+    if in_row and c.sufferer:
+        said = say("Widen to {spacing}", spacing=spacing)
+    elif in_row:
+        said = say("Widen {planting} to {spacing}", planting=c.who, spacing=spacing)
+    elif c.sufferer:
+        said = say("Widen to {spacing} between rows", spacing=spacing)
+    else:
+        said = say("Widen {planting} to {spacing} between rows", planting=c.who, spacing=spacing)
+    return c.fewer(said)
 
 
 def _thin(c: _Change) -> str:
-    return f"Thin {c.who}to {c.numbers['per_station']} in each clump{c.fewer()}"
+    left = c.numbers["per_station"]
+    if c.sufferer:
+        return c.fewer(say("Thin to {left} in each clump", left=left))
+    return c.fewer(say("Thin {planting} to {left} in each clump", planting=c.who, left=left))
 
 
 def _leave_out(c: _Change) -> str:
-    lines, of = c.numbers["lines"], "" if c.sufferer else f" of {c.it}"
-    if c.numbers["side"] in ("first", "last"):
-        return f"Leave out {counted(lines, 'row', 'rows')}{of}{c.beside}{c.fewer()}"
-    return f"Make the rows{of} {counted(lines, 'plant', 'plants')} shorter{c.beside}{c.fewer()}"
+    said = _fewer_rows(c) if c.numbers["side"] in ("first", "last") else _shorter_rows(c)
+    if c.numbers["other"]:
+        said = say("{change} next to {other}", change=said, other=c.name(c.numbers["other"]))
+    return c.fewer(said)
+
+
+def _fewer_rows(c: _Change) -> str:
+    lines = c.numbers["lines"]
+    if c.sufferer:
+        return say_many("Leave out {n} row", "Leave out {n} rows", lines)
+    return say_many(
+        "Leave out {n} row of {planting}", "Leave out {n} rows of {planting}", lines, planting=c.who
+    )
+
+
+def _shorter_rows(c: _Change) -> str:
+    plants = c.numbers["lines"]
+    if c.sufferer:
+        return say_many("Make the rows {n} plant shorter", "Make the rows {n} plants shorter", plants)
+    return say_many(
+        "Make the rows of {planting} {n} plant shorter",
+        "Make the rows of {planting} {n} plants shorter",
+        plants,
+        planting=c.who,
+    )
 
 
 def _leave_out_stations(c: _Change) -> str:
-    of = "" if c.sufferer else f" of {c.it}"
-    return f"Leave out {counted(c.numbers['fewer'], 'plant', 'plants')}{of}"
+    plants = c.numbers["fewer"]
+    if c.sufferer:
+        return say_many("Leave out {n} plant", "Leave out {n} plants", plants)
+    return say_many(
+        "Leave out {n} plant of {planting}", "Leave out {n} plants of {planting}", plants, planting=c.who
+    )
 
 
 def _variety(c: _Change) -> str:
-    instead = "" if c.sufferer else f" instead of {c.it}"
-    return f"Grow {c.variety(c.numbers['variety'])}{instead}{c.harvest()}"
+    variety = c.variety(c.numbers["variety"])
+    if c.sufferer:
+        return c.harvest(say("Grow {variety}", variety=variety))
+    return c.harvest(say("Grow {variety} instead of {planting}", variety=variety, planting=c.who))
 
 
 def _support(c: _Change) -> str:
-    number = c.numbers["supports"]
-    one, many = SUPPORTS[c.numbers["kind"]]
-    what = one if number == 1 else f"{number} {many}"
-    return f"Give {c.it} {what}, {c.measure.small(c.numbers['height_m'])} high"
+    supports, height = supports_counted(c.numbers["kind"], c.numbers["supports"]), c.small("height_m")
+    if c.sufferer:
+        return say("Give it {supports}, {height} high", supports=supports, height=height)
+    return say("Give {planting} {supports}, {height} high", planting=c.who, supports=supports, height=height)
 
 
 REMEDIES: dict[str, Callable[[_Change], str]] = {
@@ -174,4 +281,4 @@ def remedy_text(
     if remedy.also is None:
         return said
     second = remedy_text(remedy.also, finding, garden, layout_id, catalogue, measure)
-    return f"{said}, and {second[0].lower()}{second[1:]}"
+    return say("{first}. Also: {second}", first=said, second=second)

@@ -28,10 +28,10 @@ from gardencanvas.files import CannotWrite, write_whole
 from gardencanvas.garden.doing import mark_done, unmark
 from gardencanvas.measures.calendar_writing import calendar_text
 from gardencanvas.measures.csv_writing import csv_text
-from gardencanvas.measures.jobs import Job, jobs
+from gardencanvas.measures.jobs import Job, JobKind, jobs
 from gardencanvas.paper.document import Document, Setup
 from gardencanvas.paper.listing import Column, Group, Line, listing
-from gardencanvas.words.jobs import KINDS, JobWords, jobs_table, when
+from gardencanvas.words.jobs import JobWords, jobs_table, kind_word, when
 from gardencanvas.words.plain import Measure, counted, span
 
 if TYPE_CHECKING:
@@ -98,8 +98,8 @@ class JobsPanel(QWidget):
         self.kind = QComboBox()
         self.kind.setAccessibleName(self.tr("Kind of job"))
         self.kind.addItem(self.tr("all jobs"), None)
-        for kind, word in KINDS.items():
-            self.kind.addItem(word, kind)
+        for kind in JobKind:
+            self.kind.addItem(kind_word(kind), kind)
         self.state = QComboBox()
         self.state.setAccessibleName(self.tr("Done or to do"))
         for text, value in (

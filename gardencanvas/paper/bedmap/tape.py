@@ -13,7 +13,7 @@ from gardencanvas.garden.laying import frame_of
 from gardencanvas.garden.pattern import Block, Floats, Rows, Strip
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.value import Point
-from gardencanvas.words.remedies import WINDS
+from gardencanvas.words.remedies import wind
 
 ALONG_DEG = 2.0  # a row turned by less lies along the bed, as laid with a line
 _ALIKE_M = 0.004
@@ -63,7 +63,7 @@ class Tape:
 def _wind(way: Floats, bearing_deg: float) -> str:
     """The wind towards which a direction of the plan points; the plan's top edge faces the bearing."""
     bearing = degrees(atan2(float(way[0]), -float(way[1]))) + bearing_deg
-    return WINDS[round(bearing / 45.0) % 8]
+    return wind(bearing)
 
 
 @lru_cache(maxsize=512)
