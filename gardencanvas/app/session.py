@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from datetime import date
 from pathlib import Path
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QCoreApplication, QObject, Signal
 
 from gardencanvas.app.history import History
 from gardencanvas.app.shelf import Shelf, shelf
@@ -239,7 +239,7 @@ class Session(Desk):
         if saved is None:
             session.history.set_unsaved()
         else:
-            session.history.push(worked, session.tr("Work before the program ended"))
+            session.history.push(worked, QCoreApplication.translate("Session", "Work before the program ended"))
         return session
 
     def _clean_changed(self, clean: bool) -> None:

@@ -3,7 +3,7 @@
 from datetime import date
 from itertools import pairwise
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import QCoreApplication, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QBoxLayout,
@@ -335,7 +335,7 @@ def edit_site(session: Session, parent: QWidget | None = None, units: Units = "m
     dialog.deleteLater()
     if site is None:
         return False
-    return session.propose(rebuilt(session.garden, site=site), dialog.tr("Change the site"))
+    return session.propose(rebuilt(session.garden, site=site), QCoreApplication.translate("SiteDialog", "Change the site"))
 
 
 def _heading(text: str) -> PlainLabel:

@@ -1,0 +1,3121 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>words</name>
+    <message>
+        <location filename="gardencanvas/words/amounts.py"/>
+        <source>per g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/amounts.py"/>
+        <source>years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/amounts.py"/>
+        <source>kg/m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/amounts.py"/>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>kg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/amounts.py"/>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>days</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/amounts.py"/>
+        <source>°C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/amounts.py"/>
+        <source>{low} to {high}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>Of all pairs of plants that come within a hand's breadth, the share of unlike families, u, is set against the share expected by chance, E: (u − E)/(1 − E). 1: every neighbour is of another family; 0: as by chance; below 0: families stand in clumps. Pests are often fewer where kinds are mixed (Letourneau and others 2011, over 500 experiments), but how much differs from pest to pest: no number is promised. Kinds: the reciprocal of Simpson's index over the ground that each family needs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>Share of the bed's soil under leaves, seen from above, week by week; ground that several plants cover counts once. Covered soil grows fewer weeds and loses less water; how much less depends on more than cover, so that nothing further is promised.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>as of {kinds} families, mixed {index}: most neighbours differ</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>as of {kinds} families, mixed {index}: more neighbours differ than by chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>as of {kinds} families, mixed {index}: about as by chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>as of {kinds} families, mixed {index}: families stand in clumps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>nothing grows in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>one family only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>as of {kinds} families</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>no leaves this season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>{mean} of the year, most {most} in the week of {week}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/bed_facts.py"/>
+        <source>{mean} of the year, most {most} in the week of {week}; more than half from {first} to {last}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/below.py"/>
+        <source>The roots of {others} take {share} of the soil of {who}, {when}: {depth} and {other_depth} deep, they overlap by {overlap} and want the same water and food.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/below.py"/>
+        <source>{who} and {others} share ground; roots: not known, since no source says how deep they reach. Whether they compete below ground was not checked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/below.py"/>
+        <source>{who} and {others} root in the same ground to different depths, {depth} and {other_depth}: {apart} of their roots keep out of each other's way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company.py"/>
+        <source>others of its kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company.py"/>
+        <source>any crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company.py"/>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{effect}: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company.py"/>
+        <source>{effect} for it: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company.py"/>
+        <source>{effect} for them: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company.py"/>
+        <source>yield of both on the same ground {ratio} times that of each alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company.py"/>
+        <source>yield of both on the same ground {ratio} times ({low}–{high}) that of each alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{who} beside {others} in trials: {said}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{who} beside {others} in a trial: {said}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{who} beside {others} in common practice: {said}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{who} beside {others} in trials: {said} ({comparisons}, {papers}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{who} beside {others} in a trial: {said} ({comparisons}, {papers}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{who} beside {others} in common practice: {said} ({comparisons}, {papers}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>both are hosts of {foes}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{who} and {others} are both of the {family} and share its troubles: {troubles}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>a gain, {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>together they yield as much as {ratio} times the ground with each alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>together they yield as much as {ratio} times ({low}–{high}) the ground with each alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{who} loses by it: {what}, though not in other trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{who} loses by it: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{effect} for {who}: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{n} comparisons</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/company_kept.py"/>
+        <source>{n} papers</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Ground in use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Ground in use, share of the year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>Harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Plants harvested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Grown alone on the same ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Share of what it gives alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Weeks with a harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Weeks without, between harvests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Weeks of glut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Land equivalent ratio (LER)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Area-time equivalency ratio (ATER)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Time the crops stand together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Light used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Mixing of kinds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Families, as if of equal share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Ground shaded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Water to give, whole season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Water in the driest week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Ground under hungry crops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Ground under crops that fix nitrogen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Cost of seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Hours of work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Plantings clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Plantings that share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Plantings that strain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Plantings that clash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Days to spare in nine years of ten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Harvest by week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Ground under leaves by week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>Water to give by week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>%</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>m² × days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>l</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>l a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>h</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>lb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>sq ft × days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>gal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>gal a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>≈ {number} ({range}, doubtful)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>more in {layout}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>better in {layout}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>may be better in {layout}: within uncertainty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>plants</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/comparing.py"/>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>weeks</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>first, low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>first, high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>second</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>second, low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>second, high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>first if grown apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>first if grown apart, low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>first if grown apart, high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>second if grown apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>second if grown apart, low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>second if grown apart, high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>difference, low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>difference, high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>m2 days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>litres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>litres a week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>plantings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>index</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>kinds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>first layout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>second layout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>better</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>more than uncertainty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>part</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>bed: {bed}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>crop: {crop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>layout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>by week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>week from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>value</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>low</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>The range holds eight cases of ten: yields differ between books and gardens, weather between years, and the model of neighbours misses published trials by as much as the range is wide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Grown alone is the crop on all of the bed at its usual spacing, in the same weeks, with all the light.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>The ground that plants stand on, week by week: each planting takes the ground its stations need at the usual spacing, never more in sum than the bed has, times the days.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Ground in use as a share of all beds through the whole year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Of each crop: its usual yield per m² (from the sources of the crop) × the bed's area × its relative yield beside its neighbours × the light that walls and trees leave. Crops whose yield no source gives are left out and named, and so is what stands in no bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Plants that are cut or lifted once are counted too, in years that bring them to harvest; crops picked over are weighed only.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Yield of the crop here over its yield grown alone on the same ground: the light its leaves catch, in layers by height (Beer–Lambert; Spitters and Aerts 1983), week by week, over what it catches alone at its usual spacing (constant light-use efficiency, Monteith 1977), with plants that have more room growing larger (1/w = a + bN, Shinozaki and Kira 1956).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Weeks of the season in which at least one crop is being harvested.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Weeks without any harvest between the first and the last of the season.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Weeks that bring more than twice the mean of all weeks with a harvest (common practice, not a measurement).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Land equivalent ratio: the ground that the same harvest would need with each crop grown alone, over the ground it has here; the sum of all relative yields (Mead and Willey 1980). Above 1 the mixture saves ground. Crops that follow each other add up too: see the area-time equivalency ratio beside it. Field trials report 1.2 to 1.3 on average (Yu et al. 2015; Martin-Guay et al. 2018), mostly of cereals with legumes: above 1.4 take it as doubtful.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Area-time equivalency ratio: the sum of relative yield × the crop's own days in the bed, over the days from the first to the last crop (Hiebsch and McCollum 1987): ground and time together. It tends to underrate, as the land equivalent ratio overrates, crops of unlike length (Balasubramanian and Sekayange 1990).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Days two crops share the bed, over the days from the first to the last of both (the complement of temporal niche differentiation, Yu et al. 2015); the mean of all pairs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Sunlight of the season on the beds that leaves take: 1 − exp(−Σ k × leaf area) where leaves overlap (Beer–Lambert), each week by its sunlight above the air at this latitude (FAO-56, equation 21).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>How often neighbouring plants are of different families, against chance: 1 no plant beside its family, 0 as by chance, below 0 in clumps (join counts). Fewer plant eaters settle in mixed stands on average of many trials (Letourneau et al. 2011); no number of it can be promised to one garden.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>1 / Σ p², with p each family's share of the ground (Simpson): so many of equal share.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Share of the light that leaves keep from the soil, mean of the weeks in which anything grows. Shaded soil grows fewer weeds and loses less water; how much fewer is not promised.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Reference evapotranspiration (Hargreaves and Samani 1985; FAO-56, equation 52) × the crops' coefficients, weighted by ground cover and height where several stand together (FAO-56, equation 104, from memory), less effective rain (USDA-SCS, by the month), in litres: 1 mm on 1 m² is 1 l. Only what grows is watered; soil and watering habits change it much.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>The most water any week of an average season asks for.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Ground-days under crops of high need of nutrients, as a share of all ground-days in use; classes are those of each crop's sources.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Ground-days under crops that fix their own nitrogen, as a share of all ground-days in use. What is left to neighbours in the same season is little.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Seed to buy at the prices of the seed tin; not known where a price is missing. Sets, tubers and plants are not counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Number of jobs × the minutes of each, which you can change; the minutes given are common practice, not measured.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Plantings that nothing else touches.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Plantings that overlap a neighbour, and it works.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Plantings for which it works at a cost that is named.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Plantings that fail, or make one fail.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Least days between the last harvest of a catch crop and the day its neighbour closes over it, in the worse of a cold and a warm year, one in ten each.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Cautions that come with the crops planted, each counted once. Follow local rules and qualified advice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>The harvest of each crop spread evenly over its harvest window; the range holds cold and warm years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Share of the soil of all beds under leaves, seen from above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_why.py"/>
+        <source>Water to give in each week of an average season, less effective rain.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Follow local rules and qualified advice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Size when grown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Lowest leaves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Roots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Root depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Deepest roots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Root spread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Spacing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>In the row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Between rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Between clumps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Plants to a clump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Sowing depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Sprouts from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Sprouts best at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Sprouts up to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Usually sprouts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Seeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Seed keeps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Under glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Sown to harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Planted to harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Harvest lasts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Frost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Killed at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Needs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Light, full crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Light, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Thirsty time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Nutrients</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Support</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Yield and rotation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Yield</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Yield of a plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Back in the bed after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Because</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>What the season is reckoned with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Days hold at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Grows from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Grows faster up to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Initial stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Development stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Middle stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Late stage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Leaf area index</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Light extinction k</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Soil water it can draw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Crop coefficient, initial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Crop coefficient, middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Crop coefficient, end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>sown in place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>raised, planted out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>set in place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>once, the plant goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>picked over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>cut and come again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Layer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Lives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Started</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>breaks the soil beside it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>leaves the soil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Lifting it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>Sow in place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>Plant out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>Set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>sow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>sow under glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>plant out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>Sow under glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>Harvest, grown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>not at this site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>all year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>{task} {when}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <source>{one}, or {other}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{n} layouts</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{n} fixtures</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{n} beds</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{n} paths</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{n} supports</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{n} covers</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{n} plantings</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{n} crops of your own</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{n} varieties of your own</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{things} added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{things} removed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{things} changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{things} added in {layout}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{things} removed in {layout}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{things} changed in {layout}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>the name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>the note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>the site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>the year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>the first month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>whether it is kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>what you live with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>jobs done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>the file format</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>Nothing differs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/differences.py"/>
+        <source>{listed}; and {n} more differences</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differing.py"/>
+        <source>{count} only here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differing.py"/>
+        <source>{count} moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differing.py"/>
+        <source>{count} re-timed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differing.py"/>
+        <source>{count} changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differing.py"/>
+        <source>here {verdict}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differing.py"/>
+        <source>nothing differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{others}, of the same height, takes {share} of the light and ground of {who}, {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{others}, of the same height, take {share} of the light and ground of {who}, {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{others}, of the same height, takes {share} of the light and ground of {who} and leaves {left}, {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{others}, of the same height, take {share} of the light and ground of {who} and leave {left}, {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>They stand {distance} apart; usual is {usual}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{who} stands every {distance}; the closest spacing in the books is {minimum}, usual is {usual} by {usual_across}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>There are {plants} plants where one has room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>There are {plants} plants where one has room, each about {size} of its usual size.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{who} stands closer than usual, {plants} plants where one has room: each reaches about {size} of its usual size, all together {crop} of the usual crop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{left} of open-sky light is left; it crops from {least}, fully from {good}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{left} of open-sky light is left; a full crop wants {good}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{who} stands in the shade of what is built or grown there: {light}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{others} take {taken} of the light of {who} from {first}: {light}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{others} takes {taken} of the light of {who} from {first}: {light}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{who} grows in the light shade of {others} and keeps {left} of open-sky light; it wants {good}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>The light is used twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>The light is used twice: together they catch {caught} of it, {others} alone {taken}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>Nothing else uses this space while it stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: shares</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: strains from {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: clashes from {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: clear with {partner}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: shares with {partner}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: strains with {partner} from {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: clashes with {partner} from {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: {sufferer} strains from {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: {sufferer} clashes from {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/findings.py"/>
+        <source>{name}: outside every bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/in_time.py"/>
+        <source>{who} is out by {day}, {n} days before {others} closes over it.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/in_time.py"/>
+        <source>{others} closes over {who} on {day}, {n} days before its last harvest, {last}.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/in_time.py"/>
+        <source>{who} is out by {out} and {others} goes in on {in_bed}: the same ground is used twice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/in_time.py"/>
+        <source>In one year of ten, as cold as few are, only {n} days to spare are left.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/in_time.py"/>
+        <source>In one year of ten, as cold as few are, {n} days late.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/in_time.py"/>
+        <source>In one year of ten, as warm as few are, only {n} days to spare are left.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/in_time.py"/>
+        <source>In one year of ten, as warm as few are, {n} days late.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/in_time.py"/>
+        <source>The ground lies under leaves {n} days sooner.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>raise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>prick out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>harden off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>put up support</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>thin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>begin watering</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>put on cover</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>take off cover</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>put on net</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>pick</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>last picking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>lift</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>clear away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Put up a row of canes ({what})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Put up a ring of canes ({what})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Put up a net ({what})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Put up a trellis ({what})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Put up a stake ({what})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>{n} clumps of {each} × {crop}</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Every {spacing}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>{depth} deep.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Part {part} of {parts} of a succession.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>{height} high.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>{seeds} seeds.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>{neighbour} closes over it from {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Cap the ends of canes: they stand at eye height.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Anchor it well: wind takes hold of what is tall.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Caution: {caution}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Raise {plants} under glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Prick out {plants}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Harden off {plants}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Sow {plants}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Plant out {plants}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Set {plants}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Thin {crop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Begin watering</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Put on {cover}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Take off {cover}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Pick {crop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Last picking of {crop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Lift {crop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Clear {crop}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Rain falls short from here in an average year, most in the week of {day}: {litres} l/m². Go by your own soil and sky.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>To</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Job</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Crop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Variety</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>clear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>shares</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>strains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>clashes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>ground cover</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>middle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>tall</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>climbing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>rosette</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>head</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>upright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>bush</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>feathery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>climber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>sprawler</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>tuft</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>carpet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>spire</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>shrub</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>blade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>fewer pests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>more pests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>fewer weeds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>more helpers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>competition</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>allelopathy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>shared disease</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>shared pest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>support</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>harvest disturbs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>yield gain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>yield loss</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>no effect</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>only here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>re-timed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>several trials</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>one trial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>common practice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>tradition only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>pollination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>pests</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>disease</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>use</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>growing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>annual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>biennial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>perennial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>shallow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>medium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>tender</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>half-hardy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>hardy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>very hardy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>full sun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>partial sun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>partial shade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>shade</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>fixing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>stake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>cane</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>net</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>trellis</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{who} stands on bare plan, outside every bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{n} of {of} stations of {who} lie outside every bed.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>The bed holds {soil} of soil; {who} wants at least {needed}: it dries out sooner and stays smaller.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>The bed holds {soil} of soil; {n} of {of} stations of {who} want at least {needed}: they dry out sooner and stay smaller.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{who} stands on a path, where the soil is trodden.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{n} of {of} stations of {who} stand on a path, where the soil is trodden.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{who} climbs to {height} and has no {support} within reach: along the ground it bears less, rots more and covers what grows beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{n} stations climb on one {support}; at its closest spacing there is room for {room} of {who}.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{n} stations of {who} stand too far from the next to lean on it; {usual} is usual. At {height} they want stakes and string.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{who} grows {height} tall with nothing to hold it and no shelter from wind: give it {support}, or set it in a block or in the lee of a hedge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{n} of {of} stations of {who} grow {height} tall with nothing to hold them and no shelter from wind: give them {support}, or set them in a block or in the lee of a hedge.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{who} grows to {height} and touches the {cover}, {high} high, from {since}: take it off by then or raise it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/place_found.py"/>
+        <source>{who} needs bees at its flowers and lies under {cover} {days}: open it by day, or few fruits set.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>north</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>north-east</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>east</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>south-east</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>south</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>south-west</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>west</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>north-west</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>{change} ({n} plants fewer)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>{change}, {lost} of {of} harvest days fewer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>{distance} away from {other}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>{distance} into {other}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>to the {wind} side of {other} ({distance})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>{distance} {wind} along the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>{distance} {wind} across the bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Move {whither}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Move {planting} {whither}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Move {n} plants {whither}</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Move {n} plants of {planting} {whither}</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Start {n} days later ({day})</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Start {planting} {n} days later ({day})</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Start {n} days earlier ({day})</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Start {planting} {n} days earlier ({day})</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Clear it by {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Clear {planting} by {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>{change}, young ({n} days early)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>{change}, young ({n} days early, {size} of its size)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Widen to {spacing}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Widen {planting} to {spacing}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Widen to {spacing} between rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Widen {planting} to {spacing} between rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Thin to {left} in each clump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Thin {planting} to {left} in each clump</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>{change} next to {other}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Leave out {n} rows</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Leave out {n} rows of {planting}</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Make the rows {n} plants shorter</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Make the rows of {planting} {n} plants shorter</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Leave out {n} plants</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Leave out {n} plants of {planting}</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Grow {variety}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Grow {variety} instead of {planting}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Give it {supports}, {height} high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>Give {planting} {supports}, {height} high</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/remedies.py"/>
+        <source>{first}. Also: {second}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Plants</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Clumps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Bought as plants or sets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Germination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Sow (seeds)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Sow (g)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>In the tin (seeds)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Order (seeds)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Order (g)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Cost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>First needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Trays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Sowings to prick out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>As many seeds as give the plants wanted 95 times in 100: the binomial distribution, with the share that germinates (the lot's own test of the last year, else the usual one) times the share of those that come up: 0.95 under glass, 0.7 in the open (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Nursery: in use from {first} to the week of {last}, fullest in that of {full}: trays {trays}, cells {cells}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>{day}: trays {trays}, cells {cells}, sowings to prick out {sowings}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>Seedlings wait in one tray for each sowing; from pricking out to planting out each station has a cell. What is not pricked out is sown one seed, or one clump, to a cell. A tray is reckoned at {cells} cells (sold with 24 to 84: common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>{share} (tested)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/sources.py"/>
+        <source>Read in the source.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/sources.py"/>
+        <source>From memory of the source.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/sources.py"/>
+        <source>Common practice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/sources.py"/>
+        <source>Computed from sourced values.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/sources.py"/>
+        <source>Estimated: no book at hand gives it for this crop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/sources.py"/>
+        <source>Your own figure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/sources.py"/>
+        <source>Not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/sources.py"/>
+        <source>Range {low} – {high}, reckoned with {mid}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/sources.py"/>
+        <source>Reckoned with {mid}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/sources.py"/>
+        <source>Source: {source}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>row of canes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>ring of canes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>fleece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>mesh</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>cloche</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>frame</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>{n} rows of canes</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>{n} rings of canes</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>{n} nets</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>{n} trellises</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>{n} stakes</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/structures.py"/>
+        <source>{n} canes</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/succession.py"/>
+        <source>Coefficient of variation: the standard deviation of the weekly harvests divided by their mean, from the first harvest to the last. Every plant's harvest is spread evenly over its own harvest time in an average year (common practice where no picking dates are known).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/succession.py"/>
+        <source>no harvest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/succession.py"/>
+        <source>{days} at best; ripens in {share} of years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/succession.py"/>
+        <source>The weekly harvest varies by {share} of its mean; 0 would be wholly even.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/succession.py"/>
+        <source>nothing is harvested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/succession.py"/>
+        <source>{n} weeks, in plants: {amounts}</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/succession.py"/>
+        <source>{n} parts stay on their days: they are pinned or locked.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/succession.py"/>
+        <source>{n} parts find no free ground in the bed.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tending.py"/>
+        <source>{others} is dug up {days}, {distance} from {who}, which roots only {depth} deep and grows on until {until}: the fork tears its roots. It reaches {reach}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tending.py"/>
+        <source>{who} is picked often from {since}, and {others} fill every way to it: leave a gap, or change them over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tending.py"/>
+        <source>{who} is picked often from {since}, and {others} fills every way to it: leave a gap, or change the two over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tending.py"/>
+        <source>{who} is picked often from {since} and stands {distance} from the nearest path or edge of the bed; an arm reaches {arm}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>{n} seeds</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>{amounts} of {year}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>{lot}, {share} sprouted on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>{lot}, {share} sprouted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>Sow thicker, or order anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>This seed is {n} years old.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>This seed is {n} years old; it keeps {years}.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>Test it on damp paper, or order anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>Test some on damp paper before you rely on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>Only {share} sprouted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>Only {share} sprouted; {usual} is usual.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>about {years} years</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/tin.py"/>
+        <source>{low} to {high} years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/told.py"/>
+        <source>Of two families, they have few pests in common.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/told.py"/>
+        <source>{some} and {last}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/watering.py"/>
+        <source>{who} wants dry ground and {others} much water: watered together, {who} suffers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/watering.py"/>
+        <source>{who} needs little water and {others} much: water {others} at its foot.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/watering.py"/>
+        <source>{who} and {others} share their ground and both need water most at the same time, {days}: water here first in a dry spell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>In {share} of simulated years killing frost still comes after {who} stands open to it on {exposed}; the typical last one is on {last_frost}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>{who} has to stand over winter to be ready on {ready}, and lives to it in only {share} of simulated years: killing frost is usual from {frost}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>{who} has to stand over winter to be ready on {ready}, and lives to it in no simulated year: killing frost is usual from {frost}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>Its hardiest kinds, which live down to {least}, come through.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>{who} ripens in only {share} of simulated years.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>{who} ripens in no simulated year.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>It never finds warmth enough here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>It would be ready on {ready}, if no colder year keeps it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>Without frost it would be ready on {ready}, and killing frost is usual from {frost}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>{who} waits {n} days in cold ground.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>Its seed wants {least}, and a seed bed is as warm by day from {since}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/weather.py"/>
+        <source>It wants {least} to grow, and a day's mean is as warm from {since}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>
