@@ -22,6 +22,7 @@ sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
 from PySide6.QtCore import QEvent, QEventLoop, QPoint, QPointF, Qt, QTimer
 from PySide6.QtGui import QMouseEvent
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 
 from gardencanvas.app import filing, theme
@@ -324,6 +325,27 @@ def two_plans_swiped() -> QWidget:
     dialog.over.setChecked(True)
     dialog.plans.slider.setValue(350)
     settle(900)
+    return dialog
+
+
+@state
+def dragged_across() -> QWidget:
+    """A planting held over the other plan, in a window of 1280 × 800."""
+    main = window(Session(demo_garden()), 1280, 800)
+    garden, _ = layouts.with_empty(main.session.garden, "From scratch", 2027, main.session.layout_id)
+    main.session.propose(garden, "Try out")
+    dialog = PlansDialog(main)
+    dialog.resize(1240, 700)
+    dialog.show()
+    settle(600)
+    source, target = dialog.views
+    at = source.mapFromScene(100 * QPointF(*main.session.layout.by_id["p-leek"].stations[0]))
+    to = source.viewport().mapFromGlobal(target.viewport().mapToGlobal(target.mapFromScene(QPointF(250, 80))))
+    QTest.mousePress(source.viewport(), Qt.MouseButton.LeftButton, pos=at)
+    for step in (0.1, 0.5, 1.0):
+        QTest.mouseMove(source.viewport(), at + (to - at) * step)
+        settle(60)
+    settle(600)
     return dialog
 
 

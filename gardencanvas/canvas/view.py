@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterable, Sequence
 from datetime import date
 from html import escape
 
-from PySide6.QtCore import QEvent, QPoint, QRectF, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
@@ -66,6 +66,7 @@ class PlanView(PlanPane):
         self._throttle.timeout.connect(self._catch_up)
         self._waiting: Pointer | None = None
         self._pan: PanTool | None = None
+        self.beside: PlanView | None = None  # another plan that things can be dragged into
         self.place = PlaceTool(self)
         self.tools: dict[str, Tool] = {"place": self.place, **tools_of(self)}
         self.tool = self.tools["select"]
@@ -185,6 +186,16 @@ class PlanView(PlanPane):
         beds = [b for b in self.desk.layout.beds if b.id not in without]
         xs, ys = lines_of([span([bed]) for bed in beds])
         return Snapping(pull_cm=_PULL_PX / self.look.scale, xs=xs, ys=ys)
+
+    def beside_at(self, pointer: Pointer) -> "tuple[PlanView, Pointer] | None":
+        """The plan beside this one and the mouse on it, where the mouse is there."""
+        other = self.beside
+        if other is None or self.viewport().rect().contains(pointer.pixel):
+            return None
+        pixel = other.viewport().mapFromGlobal(self.viewport().mapToGlobal(pointer.pixel))
+        if not other.viewport().rect().contains(pixel):
+            return None
+        return other, Pointer(other._at(QPointF(pixel)), pixel, pointer.modifiers)
 
     # handles
 

@@ -47,6 +47,7 @@ class PlansDialog(QDialog):
             view.set_reduced_motion(True)
             desk.changed.connect(self._mark_soon.ask)
             desk.layout_changed.connect(self._mark_soon.ask)
+            desk.refused.connect(self.said.setText)
             desk.selection_changed.connect(lambda ids, number=number: self._link_selection(number, ids))
         for keys, do in (
             (QKeySequence.StandardKey.Undo, session.history.undo),
@@ -140,7 +141,8 @@ class PlansDialog(QDialog):
             self.said.setText(self.tr("Both sides show the same layout: choose another for one of them."))
             return
         self.said.setText(
-            self.tr("Left: {0}. Right: {1}. Another verdict: {2}.").format(
-                summed(here.values()), summed(there.values()), len(ours)
-            )
+            self.tr(
+                "Left: {0}. Right: {1}. Another verdict: {2}. "
+                "To copy plantings or a selected bed, drag them across."
+            ).format(summed(here.values()), summed(there.values()), len(ours))
         )

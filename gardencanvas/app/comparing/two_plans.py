@@ -14,6 +14,7 @@ from gardencanvas.words.differing import told
 
 _GAP_PX = 6
 _PLATE_PX = 22.0
+_MOST_ALONE = 12  # more items that only one plan has are outlined without a word beside each
 
 
 class TwoPlans(QWidget):
@@ -36,6 +37,7 @@ class TwoPlans(QWidget):
         self.edge.hide()
         for view, other in ((first, second), (second, first)):
             view.setParent(self)
+            view.beside = other
             view.view_moved.connect(lambda view=view, other=other: self._link(view, other))
         first.installEventFilter(self)
         self.setMinimumHeight(240)
@@ -43,6 +45,8 @@ class TwoPlans(QWidget):
     def swipe(self, on: bool) -> None:
         """Lay the second plan over the first, uncovered from the slider on; or both beside each other."""
         self._swiping = on
+        first, second = self.views
+        first.beside, second.beside = (None, None) if on else (second, first)
         self.slider.setVisible(on)
         self.edge.setVisible(on)
         self._lay_out()
@@ -98,11 +102,14 @@ class Marks:
         path = QPainterPath()
         notes: list[Note] = []
         plates: list[QRectF] = []
+        alone = sum(Differs.ONLY_HERE in how for how in differing.values())
         for item_id in dict.fromkeys((*differing, *verdicts)):
             part = self._view.plan.parts.get(item_id)
             if part is not None:
                 outline = part.sceneTransform().map(part.outline)
                 path.addPath(outline)
+                if alone > _MOST_ALONE and Differs.ONLY_HERE in differing.get(item_id, ()):
+                    continue  # the line below the plans says how many
                 text = told(differing.get(item_id, ()), verdicts.get(item_id))
                 notes.append(Note(self._free(outline.boundingRect(), text, plates), text))
         self._sketch.put(path, notes, filled=False)

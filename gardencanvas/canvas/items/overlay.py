@@ -13,6 +13,7 @@ from gardencanvas.canvas.items.part import Part
 from gardencanvas.canvas.look import Look, pen, tone
 
 HANDLE_PX = 9.0
+_WORDS_PX = 90.0  # room for a measure beside a line
 
 
 class SelectionItem(Part):
@@ -82,10 +83,13 @@ class SketchItem(Part):
         self.setAcceptedMouseButtons(Qt.MouseButton.NoButton)
         self.notes: tuple[Note, ...] = ()
         self.filled = True
+        self._words_pad = 0.0
 
     def put(self, path: QPainterPath, notes: Sequence[Note] = (), *, filled: bool = True) -> None:
         """Show these lines and measures."""
+        self.prepareGeometryChange()  # first: the scene's index must be told while the box is the old one
         self.notes = tuple(notes)
+        self._words_pad = _WORDS_PX / self.look.scale if self.notes else 0.0
         self.filled = filled
         self._take(path)
 
@@ -93,8 +97,14 @@ class SketchItem(Part):
         """Show nothing."""
         self.put(QPainterPath())
 
+    def rescale(self) -> None:
+        super().rescale()
+        if self.notes:
+            self.prepareGeometryChange()
+            self._words_pad = _WORDS_PX / self.look.scale
+
     def boundingRect(self) -> QRectF:
-        pad = 90 / self.look.scale if self.notes else self._pad
+        pad = max(self._words_pad, self._pad)
         return self.rest.adjusted(-pad, -pad, pad, pad)
 
     def paint(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -9,6 +10,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from gardencanvas.canvas.look import CM
 from gardencanvas.canvas.naming import named, translate
 from gardencanvas.canvas.shapes import span
+from gardencanvas.canvas.tools.carry_over import CarryOver
 from gardencanvas.canvas.tools.readout import Readout
 from gardencanvas.canvas.tools.tool import Gesture, Pointer
 from gardencanvas.garden import edits
@@ -21,7 +23,10 @@ if TYPE_CHECKING:
 
 
 class MoveGesture(Gesture):
-    """Drag the selection; with Alt at the press, a copy of it. The verdicts follow live."""
+    """Drag the selection; with Alt at the press, a copy of it. The verdicts follow live.
+
+    Dragged over another plan beside this one, it is a copy there that is shown and put down.
+    """
 
     def __init__(self, view: PlanView, *, copy: bool) -> None:
         super().__init__(view)
@@ -35,23 +40,51 @@ class MoveGesture(Gesture):
         self._box = QRectF()
         self._after: Garden | None = None
         self._readout: Readout | None = None
+        self._without: Collection[str] = ()
+        self._over: CarryOver | None = None
 
     def begin(self, pointer: Pointer) -> None:
         self._from = pointer.at
         self._box = span(self._items)
-        without = () if self._copy else edits.with_contents(self.view.desk.layout, self.view.desk.selection)
-        self._readout = Readout(self.view, self._items, without)
+        if not self._copy:
+            self._without = edits.with_contents(self.view.desk.layout, self.view.desk.selection)
+        self._readout = Readout(self.view, self._items, self._without)
+        self._over = CarryOver(self.view, self._items, self._box, self._from)
 
     def move(self, pointer: Pointer) -> None:
+        if self._over is not None and self._goes_over(self._over, pointer):
+            return
         by = pointer.at - self._from
         if pointer.holds(Qt.KeyboardModifier.ShiftModifier):
             by = QPointF(by.x(), 0) if abs(by.x()) > abs(by.y()) else QPointF(0, by.y())
         carried = {i.id for i in self._items}
         snapping = self.view.snapping(pointer, without=carried)
         by = snapping.shift(self._box, by)
+        if self._readout is None:  # back from the other plan
+            self._readout = Readout(self.view, self._items, self._without)
+        by = self._readout.pulled(self._box, by, snapping.pull_cm if snapping.on else 0.0)
+        self._readout.show(self._box.translated(by))
+        self._try(by, carried, pointer)
+
+    def _goes_over(self, over: CarryOver, pointer: Pointer) -> bool:
+        """Whether the mouse has left this plan towards the one beside it; a copy is shown there then."""
+        if self.view.beside is None or self.view.viewport().rect().contains(pointer.pixel):
+            over.leave()
+            return False
         if self._readout is not None:
-            by = self._readout.pulled(self._box, by, snapping.pull_cm if snapping.on else 0.0)
-            self._readout.show(self._box.translated(by))
+            self._readout.gone()
+            self._readout = None
+        self._after = None
+        other = self.view.beside_at(pointer)
+        if other is None:  # between the two
+            over.leave()
+            self.view.hush()
+            self.view.settle()
+        else:
+            over.show(*other)
+        return True
+
+    def _try(self, by: QPointF, carried: Collection[str], pointer: Pointer) -> None:
         desk = self.view.desk
         dx, dy = round(by.x() / CM, 6), round(by.y() / CM, 6)
         try:
@@ -69,6 +102,9 @@ class MoveGesture(Gesture):
     def end(self, pointer: Pointer) -> None:
         self.move(pointer)
         self._done()
+        if self._over is not None and self._over.over:
+            self._over.put_down()
+            return
         after, self._after = self._after, None
         if after is None:
             self.view.settle()
@@ -88,4 +124,6 @@ class MoveGesture(Gesture):
     def cancel(self) -> None:
         self._after = None
         self._done()
+        if self._over is not None:
+            self._over.leave()
         self.view.settle()
