@@ -103,13 +103,18 @@ class Names:
         return at
 
     def _half_right(self, typed: Bytes) -> Ints:
-        """Word beginnings where half of the query stands: one slip leaves the other half unharmed."""
+        """Word beginnings where half of the query stands: one slip leaves the other half unharmed.
+
+        All but two letters swapped in the middle, which harm both: that one slip is looked for whole.
+        """
         if self._words is None:
             self._words = np.flatnonzero(self._text[: self._size - 1] <= ord(" ")) + 1
         half = len(typed) // 2
         first, second = typed[:half].tobytes(), typed[half:].tobytes()
         parts = [self._kept(self._words, first, 0)]
         parts += [self._kept(self._words, second, half + shift) for shift in (-1, 0, 1)]
+        swapped = first[:-1] + second[:1] + first[-1:] + second[1:]
+        parts.append(self._kept(self._words, swapped, 0))
         return np.unique(np.concatenate(parts))
 
     def _window(self, at: Ints, width: int) -> Bytes:

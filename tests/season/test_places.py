@@ -7,7 +7,7 @@ from pathlib import Path
 from statistics import mean
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
 from gardencanvas.resources_folder import resources
@@ -151,6 +151,7 @@ def _beginnings(name):
 
 
 @given(st.lists(st.lists(LETTERS, min_size=1, max_size=3), min_size=1, max_size=6), LETTERS)
+@example([["aa a"]], "a aa")  # two swapped in the middle of the query
 def test_matches_are_those_of_a_plain_search(lines, query):
     names = Names("\n".join("\t".join(line) for line in lines).encode())
     typed = query.encode()
