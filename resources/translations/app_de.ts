@@ -6,147 +6,147 @@
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Arrange</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Anordnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Repeat in a grid…</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Raster &amp;wiederholen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Split a planting…</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzung &amp;teilen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Join plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen &amp;vereinen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Plant all places again</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle &amp;Pflanzstellen wieder besetzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Mirror left and ri&amp;ght</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Links und rechts spiegeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Mirror top and &amp;bottom</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Oben und unten spiegeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Align</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausrichten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Left edges</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Linke Kanten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Middles a&amp;cross</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mitten waagerecht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Right edges</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rechte Kanten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Top edges</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Obere Kanten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Middles &amp;down</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitten &amp;senkrecht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Bottom edges</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Untere Kanten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>&amp;Equal gaps across</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Abstände &amp;waagerecht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Equal gaps do&amp;wn</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche A&amp;bstände senkrecht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Select something first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst etwas auswählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Select at least {0} things first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst mindestens {0} Dinge auswählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Select one planting first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine einzelne Pflanzung auswählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>It is locked; unlock it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist gesperrt; zuerst entsperren.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>It is a single plant.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist eine einzelne Pflanze.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Select two or more plantings first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst zwei oder mehr Pflanzungen auswählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Select a planting of which single plants were left out or moved first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Pflanzung auswählen, in der einzelne Pflanzen ausgelassen oder verschoben sind.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Nothing changed: what is locked stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts geändert: Gesperrtes bleibt, wie es ist.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Mirror {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} spiegeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Align {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ausrichten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Equal gaps between {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiche Abstände: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Join {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} vereinen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Plant all places of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Stellen besetzen: {0}</translation>
     </message>
 </context>
 <context>
@@ -154,17 +154,17 @@
     <message>
         <location filename="gardencanvas/app/inspector/bed_facts.py"/>
         <source>The bed as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Beet als Ganzes</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/bed_facts.py"/>
         <source>Families</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzenfamilien</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/bed_facts.py"/>
         <source>Under leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter Laub</translation>
     </message>
 </context>
 <context>
@@ -172,62 +172,62 @@
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>a page for each bed</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Seite je Beet</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>the whole garden in one</source>
-        <translation type="unfinished"></translation>
+        <translation>der ganze Garten auf einmal</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>largest that fits</source>
-        <translation type="unfinished"></translation>
+        <translation>größter, der passt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>Begin with the whole &amp;garden</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem ganzen &amp;Garten beginnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>Beds</source>
-        <translation type="unfinished"></translation>
+        <translation>Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>Stages</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitpunkte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>Tick days to see each bed as it is then; none: all of the year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angekreuzte Tage zeigen jedes Beet, wie es dann ist; keiner: das ganze Jahr.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>&amp;Drawn</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gezeichnet</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>S&amp;cale</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Maßstab</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>&amp;Beds</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>S&amp;tages</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeitpunkte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>{0}, the date cursor</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, Datumszeiger</translation>
     </message>
 </context>
 <context>
@@ -235,107 +235,107 @@
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Exact numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Genaue Zahlen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Name of the bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Beets</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>planting</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Canopy area of its plants as a share of the bed, mean and highest of the year's weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche des Blätterdachs als Anteil am Beet: Mittel und Höchstwert der Wochen des Jahres.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Area</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>In use</source>
-        <translation type="unfinished"></translation>
+        <translation>Genutzt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>{0} of the year, at most {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} des Jahres, höchstens {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Verdicts</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteile</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Plants</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Soil depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodentiefe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Path</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfassung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>This bed is not a rectangle: its corners are moved on the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Beet ist kein Rechteck: Die Ecken werden auf dem Plan verschoben.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Rename bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Beet umbenennen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Resize {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe ändern: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Change soil depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodentiefe ändern</translation>
     </message>
 </context>
 <context>
@@ -343,27 +343,27 @@
     <message>
         <location filename="gardencanvas/app/site/climate_pane.py"/>
         <source>Where these numbers come from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher diese Zahlen stammen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/climate_pane.py"/>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/climate_pane.py"/>
         <source>, changed by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>, von Hand geändert</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/climate_pane.py"/>
         <source>by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>von Hand</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/climate_pane.py"/>
         <source>{0} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} weitere.</translation>
     </message>
 </context>
 <context>
@@ -371,127 +371,127 @@
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Two layouts side by side in numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Anbaupläne in Zahlen nebeneinander</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Compare</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleiche</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>with</source>
-        <translation type="unfinished"></translation>
+        <translation>mit</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>of</source>
-        <translation type="unfinished"></translation>
+        <translation>für</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>The comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Vergleich</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Hover over a row to read what it means. “Matters” only puts the rows in order; 0 hides one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeiger auf eine Zeile halten, um zu lesen, was sie bedeutet. „Gewicht“ ordnet nur die Zeilen; 0 blendet eine aus.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>&amp;Table…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Tabelle …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>&amp;Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Drucken …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schließen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Reckoning…</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird berechnet …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>the whole garden</source>
-        <translation type="unfinished"></translation>
+        <translation>der ganze Garten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Grown apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Getrennt angebaut</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschied</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Better</source>
-        <translation type="unfinished"></translation>
+        <translation>Besser</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Matters</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>A layout against itself differs in nothing: choose another to compare it with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Anbauplan unterscheidet sich nicht von sich selbst: einen anderen zum Vergleich wählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Estimates are rounded and shown with the range that holds 8 times in 10.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schätzungen sind gerundet; die Spanne gilt in 8 von 10 Fällen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>How much it matters: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel es zählt: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Save the comparison</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergleich speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Table (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>Saved as {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als {0}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/dialog.py"/>
         <source>{0} and {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} und {1}</translation>
     </message>
 </context>
 <context>
@@ -499,17 +499,17 @@
     <message>
         <location filename="gardencanvas/app/site/compass.py"/>
         <source>Drag to turn</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Drehen ziehen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/compass.py"/>
         <source>The top of the plan looks {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Der obere Rand des Plans zeigt nach {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/compass.py"/>
         <source>N</source>
-        <translation type="unfinished"></translation>
+        <translation>N</translation>
     </message>
 </context>
 <context>
@@ -517,12 +517,12 @@
     <message>
         <location filename="gardencanvas/app/inspector/bed_facts.py"/>
         <source>Soil under leaves, week by week</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden unter Laub, Woche für Woche</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/bed_facts.py"/>
         <source>Soil under leaves, week by week; the line marks half</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden unter Laub, Woche für Woche; die Linie zeigt die Hälfte</translation>
     </message>
 </context>
 <context>
@@ -530,42 +530,42 @@
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Keep crop {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur behalten: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Keep variety {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorte behalten: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Take out {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} herausnehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Nothing was taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts übernommen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Your library holds {0} crops, {1} varieties and {2} seed lots now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die eigene Sammlung enthält jetzt – Kulturen: {0}, Sorten: {1}, Saatgutpartien: {2}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Replaced: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersetzt: {0}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts geschrieben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Written to {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben nach {0}.</translation>
     </message>
 </context>
 <context>
@@ -573,127 +573,127 @@
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>New crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Kultur</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Change the crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur ändern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Like {0}: change what differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie {0}: ändern, was abweicht.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Size and spacing</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe und Abstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Seed and yield</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgut und Ertrag</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Other names</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Namen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>with commas between</source>
-        <translation type="unfinished"></translation>
+        <translation>durch Kommas getrennt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Botanical name</source>
-        <translation type="unfinished"></translation>
+        <translation>Botanischer Name</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Family</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzenfamilie</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Growth</source>
-        <translation type="unfinished"></translation>
+        <translation>Wuchs</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Drawn as</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeichnet als</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Schicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Lives</source>
-        <translation type="unfinished"></translation>
+        <translation>Lebensdauer</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Usually</source>
-        <translation type="unfinished"></translation>
+        <translation>Meist</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Also</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>Needs</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansprüche</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>give it a name</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Namen angeben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>give its botanical name: it says what it is kin to</source>
-        <translation type="unfinished"></translation>
+        <translation>den botanischen Namen angeben: er sagt, womit sie verwandt ist</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>give its family</source>
-        <translation type="unfinished"></translation>
+        <translation>die Pflanzenfamilie angeben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/crop_form.py"/>
         <source>there is a crop of that name</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Kultur dieses Namens gibt es schon</translation>
     </message>
 </context>
 <context>
@@ -701,12 +701,12 @@
     <message>
         <location filename="gardencanvas/app/tin/crop_list.py"/>
         <source>Crops in the seed tin</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulturen in der Saatgutkiste</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/crop_list.py"/>
         <source>Enter picks a crop up, F3 shows all that is known of it, Right shows its varieties.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe nimmt eine Kultur auf, F3 zeigt alles über sie, Pfeil rechts zeigt ihre Sorten.</translation>
     </message>
 </context>
 <context>
@@ -714,72 +714,72 @@
     <message>
         <location filename="gardencanvas/app/crop_page.py"/>
         <source>What is known of the crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Was über die Kultur bekannt ist</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_page.py"/>
         <source>Carry to the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Plan tragen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_page.py"/>
         <source>New variety…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Sorte …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>From the side, grown, to one scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgewachsen von der Seite, in einem Maßstab</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>The year at {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Jahr in {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>Take care</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>{0} hazard: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefahr ({0}): {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>the crop</source>
-        <translation type="unfinished"></translation>
+        <translation>die Kultur</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>In your tin</source>
-        <translation type="unfinished"></translation>
+        <translation>In der eigenen Kiste</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>Notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>Beside other crops</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben anderen Kulturen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>{0}, source {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, Quelle {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>≈ estimated: no source gives it for this crop.</source>
-        <translation type="unfinished"></translation>
+        <translation>≈ geschätzt: keine Quelle nennt es für diese Kultur.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>Sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Quellen</translation>
     </message>
 </context>
 <context>
@@ -787,12 +787,12 @@
     <message>
         <location filename="gardencanvas/app/site/day_field.py"/>
         <source>{0}, day</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, Tag</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/day_field.py"/>
         <source>{0}, month</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, Monat</translation>
     </message>
 </context>
 <context>
@@ -800,122 +800,122 @@
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>&amp;Edit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>&amp;Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückgängig</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>&amp;Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederholen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>&amp;Steps…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schritte …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>Cu&amp;t</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausschneiden</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>&amp;Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kopieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>&amp;Paste</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einfügen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>&amp;Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Duplizieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>De&amp;lete</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Löschen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>&amp;Turn right 15°</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach rechts drehen, &amp;15°</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>Turn &amp;left 15°</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach l&amp;inks drehen, 15°</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>Loc&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sperren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>U&amp;nlock</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;ntsperren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>Select &amp;all</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles aus&amp;wählen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>Select the &amp;whole succession</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle &amp;Folgesätze auswählen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>D&amp;eselect</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswahl auf&amp;heben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>Select something first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst etwas auswählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>The clipboard holds nothing that was copied from a garden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zwischenablage enthält nichts, was aus einem Garten kopiert wurde.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>Select a planting that comes again first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Pflanzung mit Folgesätzen auswählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>Nothing to take back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts rückgängig zu machen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>Nothing to do again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts zu wiederholen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>Nothing has been changed yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts geändert.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>&amp;Undo {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Rückgängig: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>&amp;Redo {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wiederholen: {0}</translation>
     </message>
 </context>
 <context>
@@ -923,102 +923,102 @@
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Started</source>
-        <translation type="unfinished"></translation>
+        <translation>Begonnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>sown in place</source>
-        <translation type="unfinished"></translation>
+        <translation>Direktsaat</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>raised, planted out</source>
-        <translation type="unfinished"></translation>
+        <translation>vorgezogen, ausgepflanzt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>set</source>
-        <translation type="unfinished"></translation>
+        <translation>gesteckt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>volunteer</source>
-        <translation type="unfinished"></translation>
+        <translation>Selbstaussaat</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>In the bed from</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Beet ab</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>In bed from</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Beet ab</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Seedlings to a station</source>
-        <translation type="unfinished"></translation>
+        <translation>Sämlinge je Pflanzstelle</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Per station</source>
-        <translation type="unfinished"></translation>
+        <translation>Je Stelle</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Spacing</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Between rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenabstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Across</source>
-        <translation type="unfinished"></translation>
+        <translation>Querabstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Width</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Radius</source>
-        <translation type="unfinished"></translation>
+        <translation>Radius</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Change spacing</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstände ändern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Change start</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn ändern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Change clump</source>
-        <translation type="unfinished"></translation>
+        <translation>Büschel ändern</translation>
     </message>
 </context>
 <context>
@@ -1026,37 +1026,37 @@
     <message>
         <location filename="gardencanvas/app/faults.py"/>
         <source>What you saved is safe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichertes ist sicher.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/faults.py"/>
         <source>Your unsaved work could not be written: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeicherte Arbeit konnte nicht geschrieben werden: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/faults.py"/>
         <source>Your work is safe: it was just written to this computer, also what is not saved yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Arbeit ist sicher: Sie wurde soeben auf diesen Computer geschrieben, auch was noch nicht gespeichert ist.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/faults.py"/>
         <source>Something went wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwas ist schiefgegangen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/faults.py"/>
         <source>The last action did not work; the garden is as it was before it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Schritt gelang nicht; der Garten ist wie zuvor.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/faults.py"/>
         <source>You can go on. If it happens again, save under another name, close the program and open it anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es kann weitergehen. Geschieht es wieder: unter anderem Namen speichern, das Programm schließen und neu öffnen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/faults.py"/>
         <source>Copy the details</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelheiten kopieren</translation>
     </message>
 </context>
 <context>
@@ -1064,92 +1064,92 @@
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Datei</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>&amp;New garden</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Neuer Garten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>&amp;Open…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Open &amp;recent</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Open the &amp;demo garden</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei&amp;spielgarten öffnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>&amp;Save</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Save &amp;as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern &amp;unter …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Earlier &amp;versions…</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere &amp;Versionen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Unsaved &amp;work of before…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeicherte &amp;Arbeit von früher …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Print or save the &amp;bed map…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beetplan drucken oder speichern …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>P&amp;lanting strip…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pflanzstreifen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Save a &amp;picture…</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;ild speichern …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>B&amp;eenden</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keine</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Empty this list</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Liste leeren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Save the garden first: each save keeps a version.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Garten zuerst speichern: Jedes Speichern behält eine Version.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>There is no bed in this layout yet: draw one first.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Anbauplan gibt es noch kein Beet: zuerst eines zeichnen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Select one planting first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine einzelne Pflanzung auswählen.</translation>
     </message>
 </context>
 <context>
@@ -1157,42 +1157,42 @@
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>This file cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Datei lässt sich nicht öffnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>It stays read-only</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie bleibt schreibgeschützt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>mine</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>Yours could not be kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Die eigene Fassung konnte nicht behalten werden</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>The garden is not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Garten ist nicht gespeichert</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>{0} Your changes are still here; save under another name or in another folder.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Die Änderungen sind noch da; unter anderem Namen oder in einem anderen Ordner speichern.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>Saved, but without an earlier version: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert, aber ohne frühere Version: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>Saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert.</translation>
     </message>
 </context>
 <context>
@@ -1200,92 +1200,92 @@
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Favourites</source>
-        <translation type="unfinished"></translation>
+        <translation>Favoriten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>In my tin: seed lots of my own</source>
-        <translation type="unfinished"></translation>
+        <translation>In meiner Kiste: eigene Saatgutpartien</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Can start on the day of the date cursor</source>
-        <translation type="unfinished"></translation>
+        <translation>Kann am Tag des Datumszeigers beginnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Fits the selected bed, or beside the selected planting</source>
-        <translation type="unfinished"></translation>
+        <translation>Passt ins ausgewählte Beet oder neben die ausgewählte Pflanzung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>More filters</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Filter</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Gruppe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Schicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Roots</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Family</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzenfamilie</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Light</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Mine</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenes</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>gewünscht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>my own crops</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene Kulturen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>Clear all filters</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Filter aufheben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>any</source>
-        <translation type="unfinished"></translation>
+        <translation>beliebig</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>{0} roots</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeln: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/filter_bar.py"/>
         <source>{0} water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser: {0}</translation>
     </message>
 </context>
 <context>
@@ -1293,67 +1293,67 @@
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>Choose a finding to read why, and what would mend it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen Befund wählen, um zu lesen, warum und was Abhilfe schafft.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>{0}, {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>What would mend it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Abhilfe schafft</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>You live with it since {0}: {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hingenommen seit {0}: {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>You live with it since {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hingenommen seit {0}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>Mind it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder beachten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>I know, because…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ich weiß, weil …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>Why you live with this finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum dieser Befund hingenommen wird</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>Live with it</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinnehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>It stays in the list, greyed, and is marked quietly on the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Er bleibt grau in der Liste und ist auf dem Plan unauffällig markiert</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>Live with a finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund hinnehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/detail.py"/>
         <source>Mind a finding again</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund wieder beachten</translation>
     </message>
 </context>
 <context>
@@ -1361,87 +1361,87 @@
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>Nothing to worry about: no planting strains or clashes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles in Ordnung: keine Pflanzung ist belastet oder unverträglich.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>Kind of finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Art des Befunds</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>all kinds</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Arten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>Least verdict shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Mildestes gezeigtes Urteil</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>strains and clashes</source>
-        <translation type="unfinished"></translation>
+        <translation>belastet und unverträglich</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>clashes only</source>
-        <translation type="unfinished"></translation>
+        <translation>nur unverträglich</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>everything, gains too</source>
-        <translation type="unfinished"></translation>
+        <translation>alles, auch Gewinne</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>crop or word</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur oder Wort</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>Words a finding must hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Wörter, die ein Befund enthalten muss</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>Findings by bed, worst first</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde nach Beet, schwerste zuerst</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>finding</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>On bare plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb der Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/findings/panel.py"/>
         <source>{0}, lived with</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, hingenommen</translation>
     </message>
 </context>
 <context>
@@ -1449,62 +1449,62 @@
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>Last frost</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>First frost</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>Guess from the climate</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus dem Klima schätzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>Dates I know</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekannte Tage</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>Days of past years</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage vergangener Jahre</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>Frost never comes</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>Last frost of spring</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Frost im Frühjahr</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>First frost of autumn</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Frost im Herbst</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>Typical days: frost comes after the one, or before the other, in half the years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Tage: In der Hälfte der Jahre kommt Frost nach dem einen oder vor dem anderen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>The season has no frost on either side, and none is warned of.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Saison hat auf keiner Seite Frost, und vor keinem wird gewarnt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>Frosts of past years: give at least one last and one first frost, or choose another way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fröste vergangener Jahre: mindestens einen letzten und einen ersten Frost angeben oder einen anderen Weg wählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_pane.py"/>
         <source>The time from the last frost to the first is the colder part of the year. Are they swapped?</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeit vom letzten zum ersten Frost ist der kältere Teil des Jahres. Sind sie vertauscht?</translation>
     </message>
 </context>
 <context>
@@ -1512,162 +1512,162 @@
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Click on open ground of the plan, or ask with a button.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf freien Boden im Plan klicken oder mit einem Knopf fragen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>What fits, best first</source>
-        <translation type="unfinished"></translation>
+        <translation>Was passt, Bestes zuerst</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>&amp;Plant it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Choose a proposal first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst einen Vorschlag wählen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Place…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>What fits at a place? Click or drag on the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Was passt an einen Ort? Auf dem Plan klicken oder ziehen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Where does the crop chosen in the seed tin fit?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin passt die in der Saatgutkiste gewählte Kultur?</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>What can be started in the date cursor's week?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was kann in der Woche des Datumszeigers beginnen?</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>in my tin</source>
-        <translation type="unfinished"></translation>
+        <translation>in meiner Kiste</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>wanted</source>
-        <translation type="unfinished"></translation>
+        <translation>gewünscht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>new family here</source>
-        <translation type="unfinished"></translation>
+        <translation>hier neue Familie</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>quick</source>
-        <translation type="unfinished"></translation>
+        <translation>schnell</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>no raising</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Anzucht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Ranked by</source>
-        <translation type="unfinished"></translation>
+        <translation>Geordnet nach</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>What counts in the ranking</source>
-        <translation type="unfinished"></translation>
+        <translation>Was für die Reihenfolge zählt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>harvest for ground and time</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte je Fläche und Zeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>harvest in all</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte insgesamt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>soon harvested</source>
-        <translation type="unfinished"></translation>
+        <translation>bald geerntet</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>days to spare</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage Spielraum</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Halt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Open on {0}; choose one to see what fits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frei am {0}; eine wählen, um zu sehen, was passt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Looking for what fits there…</source>
-        <translation type="unfinished"></translation>
+        <translation>Suche, was dort passt …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Choose a crop in the seed tin first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Kultur in der Saatgutkiste wählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Looking for places for {0}…</source>
-        <translation type="unfinished"></translation>
+        <translation>Suche Plätze: {0} …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Looking for what can be started now…</source>
-        <translation type="unfinished"></translation>
+        <translation>Suche, was jetzt beginnen kann …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Stopped.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angehalten.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Best first. Hover to try one out, Enter plants it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestes zuerst. Zeiger darauf probiert es aus, Eingabe pflanzt es.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Nothing fits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts passt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Plant {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} pflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>Planted: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gepflanzt: {0}.</translation>
     </message>
 </context>
 <context>
@@ -1675,42 +1675,42 @@
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Select a planting or a bed to see what is known of it. Drag a crop from the seed tin into a bed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Pflanzung oder ein Beet auswählen, um zu sehen, was bekannt ist. Eine Kultur aus der Saatgutkiste in ein Beet ziehen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>none yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch keine</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Beds</source>
-        <translation type="unfinished"></translation>
+        <translation>Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Crops</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulturen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Verdicts</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteile</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Frost-free</source>
-        <translation type="unfinished"></translation>
+        <translation>Frostfrei</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Typical last and first frost: {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblicher letzter und erster Frost: {0}.</translation>
     </message>
 </context>
 <context>
@@ -1718,7 +1718,7 @@
     <message>
         <location filename="gardencanvas/app/harvest_bars.py"/>
         <source>Harvest by week</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte nach Wochen</translation>
     </message>
 </context>
 <context>
@@ -1726,27 +1726,27 @@
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hilfe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
         <source>&amp;Find a command…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Befehl suchen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
         <source>The four &amp;verdicts</source>
-        <translation type="unfinished"></translation>
+        <translation>Die vier &amp;Urteile</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
         <source>&amp;About Garden Canvas</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Über Garden Canvas</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
         <source>The four verdicts</source>
-        <translation type="unfinished"></translation>
+        <translation>Die vier Urteile</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
@@ -1757,22 +1757,28 @@ shares – double outline: it overlaps a neighbour and that works, since they di
 strains – dashed outline: it works at a cost that is named: less light, a late harvest, thirst.
 
 clashes – thick, hatched outline: one of them fails.</source>
-        <translation type="unfinished"></translation>
+        <translation>frei – dünner Umriss: Nichts anderes nutzt diesen Raum, solange die Pflanze steht.
+
+teilt – doppelter Umriss: Sie überschneidet sich mit einem Nachbarn, und das geht gut, weil Höhe, Wurzeln oder Zeit verschieden sind.
+
+belastet – gestrichelter Umriss: Es geht um einen Preis, der genannt wird: weniger Licht, späte Ernte, Durst.
+
+unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
         <source>About Garden Canvas</source>
-        <translation type="unfinished"></translation>
+        <translation>Über Garden Canvas</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
         <source>Garden Canvas {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Garden Canvas {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
         <source>Plans several crops in the same ground. Its figures are handbook values with their ranges and sources; your soil and weather are your own. Follow local rules and qualified advice where a plant can hurt someone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plant mehrere Kulturen auf demselben Boden. Die Zahlen sind Handbuchwerte mit Spanne und Quelle; Boden und Wetter sind überall eigene. Wo eine Pflanze jemandem schaden kann, gelten die örtlichen Vorschriften und fachkundiger Rat.</translation>
     </message>
 </context>
 <context>
@@ -1780,7 +1786,7 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/inspector/panel.py"/>
         <source>Inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigenschaften</translation>
     </message>
 </context>
 <context>
@@ -1788,167 +1794,167 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Job</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>When</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Jobs, week by week</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeiten, Woche für Woche</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Kind of job</source>
-        <translation type="unfinished"></translation>
+        <translation>Art der Arbeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>all jobs</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Arbeiten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Done or to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt oder offen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>to do and done</source>
-        <translation type="unfinished"></translation>
+        <translation>offen und erledigt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>to do</source>
-        <translation type="unfinished"></translation>
+        <translation>offen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>erledigt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>crop, bed or word</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur, Beet oder Wort</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Words a job must hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Wörter, die eine Arbeit enthalten muss</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Calendar…</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalender …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Save as a calendar file (.ics)</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Kalenderdatei speichern (.ics)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Table…</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Save as a table (.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Tabelle speichern (.csv)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>See, save or print the list</source>
-        <translation type="unfinished"></translation>
+        <translation>Liste ansehen, speichern oder drucken</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>job</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>jobs</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeiten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>No job is called so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Arbeit heißt so.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Nothing is planted yet: no work to do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts gepflanzt: nichts zu tun.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Week {0}, {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche {0}, {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Done: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Not done: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht erledigt: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Save the jobs as a calendar</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeiten als Kalender speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Calendar (*.ics)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalender (*.ics)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Save the jobs as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeiten als Tabelle speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Table (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Jobs</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeiten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Saved as {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als {0}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/jobs_panel.py"/>
         <source>Jobs of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeiten {0}</translation>
     </message>
 </context>
 <context>
@@ -1956,47 +1962,47 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/menus/layouts.py"/>
         <source>Show &amp;layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan &amp;zeigen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/layouts.py"/>
         <source>&amp;Duplicate this layout…</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Anbauplan &amp;duplizieren …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/layouts.py"/>
         <source>A&amp;ll layouts…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle Anbaupläne …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/layouts.py"/>
         <source>&amp;Compare layouts…</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbaupläne &amp;vergleichen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/layouts.py"/>
         <source>Two &amp;plans side by side…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei &amp;Pläne nebeneinander …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/layouts.py"/>
         <source>There is one layout only: duplicate it to try something else.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nur einen Anbauplan: duplizieren, um etwas anderes zu versuchen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/layouts.py"/>
         <source>{0}, second try</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, zweiter Versuch</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/layouts.py"/>
         <source>Duplicate the layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan duplizieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/layouts.py"/>
         <source>Name of the copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Name der Kopie</translation>
     </message>
 </context>
 <context>
@@ -2004,182 +2010,182 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Layouts</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbaupläne</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Gültig</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>&amp;Why it is there</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wozu es ihn gibt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>&amp;Year of a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Jahr einer Kopie</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>&amp;Show</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeigen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Show it on the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Plan zeigen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>&amp;Rename</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Umbenennen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Take over name and note</source>
-        <translation type="unfinished"></translation>
+        <translation>Name und Notiz übernehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>&amp;Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Duplizieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>A copy to try things in, named as above</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie zum Ausprobieren, mit dem Namen oben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Copy for the y&amp;ear</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie für das &amp;Jahr</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>A copy with all dates in that year</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kopie mit allen Daten in diesem Jahr</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Beds &amp;only</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur &amp;Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>A new one for that year without plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer für dieses Jahr ohne Pflanzungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>&amp;Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Gültig</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Mark as the one kept of its year, or no longer</source>
-        <translation type="unfinished"></translation>
+        <translation>Als den gültigen seines Jahres markieren oder nicht mehr</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>De&amp;lete</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Löschen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Take it away; undo brings it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Entfernen; Rückgängig holt ihn zurück</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>{0} (shown)</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} (gezeigt)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>gültig</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Keep no &amp;longer</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht mehr &amp;gültig</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>A garden has at least one layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Garten hat mindestens einen Anbauplan</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>{0}. Undo takes it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}. Rückgängig nimmt es zurück.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Rename layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan umbenennen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Duplicate layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan duplizieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Copy layout for {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan für {0} kopieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>New layout for {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Anbauplan für {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Keep layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan gilt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Keep layout no longer</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan gilt nicht mehr</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>planting</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/layouts_dialog.py"/>
         <source>Delete layout {0} ({1})</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan {0} ({1}) löschen</translation>
     </message>
 </context>
 <context>
@@ -2187,97 +2193,97 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Seed lot: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgutpartie: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Variety</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>none named</source>
-        <translation type="unfinished"></translation>
+        <translation>keine genannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Amount</source>
-        <translation type="unfinished"></translation>
+        <translation>Menge</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Year of harvest, or as on the packet</source>
-        <translation type="unfinished"></translation>
+        <translation>Erntejahr oder wie auf der Packung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Test</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimprobe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Day of the test</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag der Keimprobe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Tested on</source>
-        <translation type="unfinished"></translation>
+        <translation>Geprüft am</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Seeds or grams</source>
-        <translation type="unfinished"></translation>
+        <translation>Körner oder Gramm</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Körner</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>grams</source>
-        <translation type="unfinished"></translation>
+        <translation>Gramm</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Seeds that sprouted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gekeimte Körner</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Seeds laid out; 0 for no test</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgelegte Körner; 0 für keine Probe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>sprouted of</source>
-        <translation type="unfinished"></translation>
+        <translation>gekeimt von</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>give an amount</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Menge angeben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>more seeds sprouted than were laid out</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr Körner gekeimt als ausgelegt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>That is about {0} seeds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind etwa {0} Körner.</translation>
     </message>
 </context>
 <context>
@@ -2285,207 +2291,207 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/clipboard.py"/>
         <source>Copied.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/clipboard.py"/>
         <source>Cut {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ausschneiden</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/clipboard.py"/>
         <source>Paste {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} einfügen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_commands.py"/>
         <source>&amp;What is known of the crop</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Was über die Kultur bekannt ist</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_commands.py"/>
         <source>New &amp;variety…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue &amp;Sorte …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_commands.py"/>
         <source>New &amp;crop…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue &amp;Kultur …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_commands.py"/>
         <source>&amp;Take in own crops…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Eigene Kulturen übernehmen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_commands.py"/>
         <source>Write own crops to a &amp;file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Kulturen in &amp;Datei schreiben …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>Find a command</source>
-        <translation type="unfinished"></translation>
+        <translation>Befehl suchen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>What do you want to do?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was soll geschehen?</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>outside any bed</source>
-        <translation type="unfinished"></translation>
+        <translation>außerhalb der Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>Find on the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Plan suchen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>Crop, variety, bed or support</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur, Sorte, Beet oder Stütze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>As it was at first</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es anfangs war</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>Steps</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>Back or on to…</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück oder vor zu …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>now</source>
-        <translation type="unfinished"></translation>
+        <translation>jetzt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>zurückgenommen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Beet</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>path</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>fixture</source>
-        <translation type="unfinished"></translation>
+        <translation>festes Objekt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
         <source>support</source>
-        <translation type="unfinished"></translation>
+        <translation>Stütze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
         <source>Bed map</source>
-        <translation type="unfinished"></translation>
+        <translation>Beetplan</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/strip_dialog.py"/>
         <source>Planting strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzstreifen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>Nothing to recover</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wiederherzustellen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>No window ended with unsaved work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Fenster endete mit ungespeicherter Arbeit.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/repeat_dialog.py"/>
         <source>Repeat in a grid</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Raster wiederholen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/split_dialog.py"/>
         <source>Split a planting</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzung teilen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tabs.py"/>
         <source>Gaps</source>
-        <translation type="unfinished"></translation>
+        <translation>Lücken</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tabs.py"/>
         <source>Jobs</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeiten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tabs.py"/>
         <source>Seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgut</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/window.py"/>
         <source>Seed tin</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgutkiste</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/window.py"/>
         <source>Outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Übersicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/window.py"/>
         <source>Season</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/window.py"/>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befunde</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/window.py"/>
         <source>Crops and outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulturen und Übersicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/window.py"/>
         <source>Season and findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison und Befunde</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/window.py"/>
         <source>The file is not where it was; save it again, or under another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist nicht mehr, wo sie war; erneut oder unter anderem Namen speichern.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/window.py"/>
         <source>not saved yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht gespeichert</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/window.py"/>
         <source>{0}, read-only</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, schreibgeschützt</translation>
     </message>
 </context>
 <context>
@@ -2493,37 +2499,37 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>{0} selected</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ausgewählt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Plants</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Verdicts</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteile</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Root depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeltiefe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Beds</source>
-        <translation type="unfinished"></translation>
+        <translation>Beete</translation>
     </message>
 </context>
 <context>
@@ -2531,7 +2537,7 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/month_strip.py"/>
         <source>The year at this site</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Jahr an diesem Standort</translation>
     </message>
 </context>
 <context>
@@ -2539,77 +2545,77 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>Monthly climate</source>
-        <translation type="unfinished"></translation>
+        <translation>Klima nach Monaten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>Enter or a digit edits a cell; rows can be pasted</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingabe oder eine Ziffer ändert ein Feld; Zeilen lassen sich einfügen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>Mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>Minimum</source>
-        <translation type="unfinished"></translation>
+        <translation>Minimum</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>Maximum</source>
-        <translation type="unfinished"></translation>
+        <translation>Maximum</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>Rain</source>
-        <translation type="unfinished"></translation>
+        <translation>Regen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>Mean temperature of the month</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitteltemperatur des Monats</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>Mean of the days' lowest temperatures; leave the row empty if it is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel der Tagestiefstwerte; Zeile leer lassen, wenn unbekannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>Mean of the days' highest temperatures; leave the row empty if it is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel der Tageshöchstwerte; Zeile leer lassen, wenn unbekannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>Rain of the month; leave the row empty if it is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Regen des Monats; Zeile leer lassen, wenn unbekannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>{0}, {1}: “{2}” is not a number from {3} to {4} {5}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, {1}: „{2}“ ist keine Zahl von {3} bis {4} {5}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>{0}: {1} is missing; all twelve are needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1} fehlt; alle zwölf werden gebraucht.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>{0}: {1} is missing; give all twelve or leave the row empty.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: {1} fehlt; alle zwölf angeben oder die Zeile leer lassen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>{0}: the minimum lies above the mean.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: Das Minimum liegt über dem Mittel.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>{0}: the maximum lies below the mean.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: Das Maximum liegt unter dem Mittel.</translation>
     </message>
 </context>
 <context>
@@ -2617,57 +2623,57 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>name or verdict…</source>
-        <translation type="unfinished"></translation>
+        <translation>Name oder Urteil …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>Filter the outline</source>
-        <translation type="unfinished"></translation>
+        <translation>Übersicht filtern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>Bed, planting</source>
-        <translation type="unfinished"></translation>
+        <translation>Beet, Pflanzung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>Outline of beds and plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>Übersicht der Beete und Pflanzungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>On bare plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb der Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>Structures</source>
-        <translation type="unfinished"></translation>
+        <translation>Bauten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>path</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>planting</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
         <source>{0}, {1}, harvest {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, {1}, Ernte {2}</translation>
     </message>
 </context>
 <context>
@@ -2675,27 +2681,27 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/own_form/form.py"/>
         <source>What is missing or wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Was fehlt oder falsch ist</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/form.py"/>
         <source>in this garden</source>
-        <translation type="unfinished"></translation>
+        <translation>in diesem Garten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/form.py"/>
         <source>in my library, for all gardens</source>
-        <translation type="unfinished"></translation>
+        <translation>in meiner Sammlung, für alle Gärten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/form.py"/>
         <source>Keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>Behalten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/form.py"/>
         <source>Save</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern</translation>
     </message>
 </context>
 <context>
@@ -2703,7 +2709,7 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/printing/page_view.py"/>
         <source>Page</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite</translation>
     </message>
 </context>
 <context>
@@ -2711,42 +2717,42 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>Year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>Last frost</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzter Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>First frost</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>Frosts of past years</source>
-        <translation type="unfinished"></translation>
+        <translation>Fröste vergangener Jahre</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>Write days as in 12 May; write none for a year without frost</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage wie 12. Mai schreiben; „kein“ für ein Jahr ohne Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>“{0}” is no day: write it as in 12 May, or none.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist kein Tag: wie 12. Mai schreiben oder „kein“.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>“{0}”: which one is the month? Write it as a word, as in 12 May.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“: Welches ist der Monat? Als Wort schreiben, wie 12. Mai.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>“{0}”: there is no such day.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“: Diesen Tag gibt es nicht.</translation>
     </message>
 </context>
 <context>
@@ -2754,72 +2760,72 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>Save a picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>der Plan</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>the season ribbon</source>
-        <translation type="unfinished"></translation>
+        <translation>das Jahresband</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>the plan and the season ribbon</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan und Jahresband</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>light</source>
-        <translation type="unfinished"></translation>
+        <translation>hell</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>dark</source>
-        <translation type="unfinished"></translation>
+        <translation>dunkel</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source> dpi</source>
-        <translation type="unfinished"></translation>
+        <translation> dpi</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>&amp;Show</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeigen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>&amp;Colours</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Farben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>&amp;Fineness of a PNG</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Feinheit eines PNG</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>As on {0}, the date cursor's day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie am {0}, dem Tag des Datumszeigers.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>Picture (*.png);;Drawing (*.svg)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bild (*.png);;Zeichnung (*.svg)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>The picture is not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild ist nicht gespeichert</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>Saved as {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als {0}.</translation>
     </message>
 </context>
 <context>
@@ -2827,32 +2833,32 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/site/place_search.py"/>
         <source>Find a town near the garden</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort in der Nähe des Gartens suchen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/place_search.py"/>
         <source>Arrow keys choose from the list below, Enter takes the chosen place</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeiltasten wählen aus der Liste darunter, Eingabe nimmt den gewählten Ort</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/place_search.py"/>
         <source>Places found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefundene Orte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/place_search.py"/>
         <source>{0}, {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/place_search.py"/>
         <source>No town of this name is in the list of {0:,}. Try a larger one nearby, or give latitude and longitude below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Ort dieses Namens steht unter den {0:,} der Liste. Einen größeren in der Nähe versuchen oder unten Breite und Länge angeben.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/place_search.py"/>
         <source>Type the first letters of a town nearby: it brings its position, its climate and a rough guess of its frosts. All of it can be changed below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die ersten Buchstaben eines nahen Ortes tippen: Er bringt Lage, Klima und eine grobe Schätzung der Fröste mit. Alles lässt sich unten ändern.</translation>
     </message>
 </context>
 <context>
@@ -2860,92 +2866,92 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>&amp;Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Plan</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>&amp;Select and move</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Auswählen und verschieben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>Draw a &amp;bed</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beet zeichnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>Draw a bed by &amp;corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Beet nach &amp;Ecken zeichnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>&amp;Measure</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Messen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>&amp;Pan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan &amp;schieben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>Single &amp;plants of the planting</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelne &amp;Pflanzen der Pflanzung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>&amp;Again…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Folgesätze …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>&amp;Find on the plan…</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Plan su&amp;chen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>Find a crop in the seed &amp;tin</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Kultur in der Saatgutkiste suchen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>S&amp;ite, frost and climate…</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;tandort, Frost und Klima …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>More be&amp;ds and paths</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Weitere Beete und Wege</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>S&amp;upports</source>
-        <translation type="unfinished"></translation>
+        <translation>Stüt&amp;zen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>Co&amp;vers</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab&amp;deckungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>Fi&amp;xtures</source>
-        <translation type="unfinished"></translation>
+        <translation>Feste &amp;Objekte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>It is locked; unlock it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist gesperrt; zuerst entsperren.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>Select one planting first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine einzelne Pflanzung auswählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>Select one planting, or one succession, first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Pflanzung oder eine Folge von Sätzen auswählen.</translation>
     </message>
 </context>
 <context>
@@ -2953,67 +2959,67 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Two layouts side by side</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Anbaupläne nebeneinander</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>&amp;Swipe</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wischen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Lay the second layout over the first and uncover it with the slider</source>
-        <translation type="unfinished"></translation>
+        <translation>Den zweiten Anbauplan über den ersten legen und mit dem Schieber aufdecken</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Take over to the &amp;right</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach &amp;rechts übernehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Take over to the &amp;left</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach &amp;links übernehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Left layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Linker Anbauplan</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Right layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechter Anbauplan</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schließen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Puts what is selected into the other layout; a bed with all that lies in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Legt Ausgewähltes in den anderen Anbauplan; ein Beet mit allem, was darin liegt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Take over into {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>In {0} übernehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>It is there already, just so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist dort schon genau so.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Löschen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Both sides show the same layout: choose another for one of them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide Seiten zeigen denselben Anbauplan: auf einer einen anderen wählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
@@ -3026,139 +3032,141 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Exact numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Genaue Zahlen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>on bare plan</source>
-        <translation type="unfinished"></translation>
+        <translation>außerhalb der Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>plant</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>plants</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Streifen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>block</source>
-        <translation type="unfinished"></translation>
+        <translation>Block</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>ring</source>
-        <translation type="unfinished"></translation>
+        <translation>Ring</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>edging</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfassung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>drift</source>
-        <translation type="unfinished"></translation>
+        <translation>Drift</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>spots</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelplätze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>row</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>single plant</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelpflanze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Schicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Root depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeltiefe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>{0}, wants {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, braucht {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Light</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Days between its last harvest and the date its neighbour would smother it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage zwischen der letzten Ernte und dem Tag, an dem der Nachbar sie überwachsen würde.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Days to spare</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage Spielraum</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Estimated</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätzt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>No book at hand gives these for this crop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein vorliegendes Buch nennt diese Werte für diese Kultur.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>{0} at best; ripens in {1} of years</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} bestenfalls; reift in {1} der Jahre</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>{0}, 8 years in 10</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}, in 8 von 10 Jahren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>In an average year {0}.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>In einem mittleren Jahr {0}.
+</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Eight of ten simulated years round your monthly means lie between these dates.
 </source>
-        <translation type="unfinished"></translation>
+        <translation>Acht von zehn simulierten Jahren um die Monatsmittel liegen zwischen diesen Tagen.
+</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Days to harvest, reckoned in warmth: </source>
-        <translation type="unfinished"></translation>
+        <translation>Tage bis zur Ernte, nach Wärme gerechnet: </translation>
     </message>
 </context>
 <context>
@@ -3166,112 +3174,112 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>Name of the place</source>
-        <translation type="unfinished"></translation>
+        <translation>Name des Ortes</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>Decimal degrees, as in 51.5 N or -33.87, or degrees and minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Dezimalgrad wie 51,5 N oder -33,87, oder Grad und Minuten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source> ft</source>
-        <translation type="unfinished"></translation>
+        <translation> ft</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source> m</source>
-        <translation type="unfinished"></translation>
+        <translation> m</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>Elevation above the sea</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe über dem Meer</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>Compass bearing that the top of the plan looks to</source>
-        <translation type="unfinished"></translation>
+        <translation>Himmelsrichtung, in die der obere Rand des Plans zeigt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>0 is north, 90 east, 180 south, 270 west</source>
-        <translation type="unfinished"></translation>
+        <translation>0 ist Nord, 90 Ost, 180 Süd, 270 West</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>&amp;Name</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Name</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>La&amp;titude</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Breite</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>Lon&amp;gitude</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Länge</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>&amp;Elevation</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Höhe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>The top of the plan &amp;looks to</source>
-        <translation type="unfinished"></translation>
+        <translation>Oberer &amp;Rand des Plans zeigt nach</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>Give the place a name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dem Ort einen Namen geben.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>N or S</source>
-        <translation type="unfinished"></translation>
+        <translation>N oder S</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>E or W</source>
-        <translation type="unfinished"></translation>
+        <translation>O oder W</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>{0}: give decimal degrees, as in {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}: Dezimalgrad angeben, wie {1}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>{0} cannot be read: write decimal degrees, as in {1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} ist nicht lesbar: Dezimalgrad schreiben, wie {1}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>{0} goes to {2} degrees on either side, no further.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} reicht auf jeder Seite bis {2} Grad, nicht weiter.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>{0} has both a sign and a letter: leave one of them out.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} hat Vorzeichen und Buchstaben: eines davon weglassen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>{0} takes {3}, not that letter.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} nimmt {3}, nicht diesen Buchstaben.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>Latitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>Longitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
 </context>
 <context>
@@ -3279,112 +3287,112 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Landscape</source>
-        <translation type="unfinished"></translation>
+        <translation>Querformat</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Portrait</source>
-        <translation type="unfinished"></translation>
+        <translation>Hochformat</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>&amp;Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Papier</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>&amp;Lies</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Lage</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>&amp;Save as PDF…</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF &amp;speichern …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>P&amp;rint…</source>
-        <translation type="unfinished"></translation>
+        <translation>D&amp;rucken …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schließen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Page before (Page Up)</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorige Seite (Bild auf)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Next page (Page Down)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Seite (Bild ab)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Smaller (-)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleiner (-)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Larger (+)</source>
-        <translation type="unfinished"></translation>
+        <translation>Größer (+)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Whole page</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Seite</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Whole page (0)</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganze Seite (0)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>These are {0} pages. A smaller scale or a larger paper takes fewer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind {0} Seiten. Ein kleinerer Maßstab oder größeres Papier braucht weniger.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>{0} of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} von {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>{0} %</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} %</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>These are {0} pages. Go on?</source>
-        <translation type="unfinished"></translation>
+        <translation>Das sind {0} Seiten. Fortfahren?</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Save as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Als PDF speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Saved as {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als {0}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Sent to the printer.</source>
-        <translation type="unfinished"></translation>
+        <translation>An den Drucker gesendet.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/dialog.py"/>
         <source>Given up; nothing was written.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen; nichts geschrieben.</translation>
     </message>
 </context>
 <context>
@@ -3392,7 +3400,7 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/start.py"/>
         <source>This file cannot be opened. {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Datei lässt sich nicht öffnen. {0}</translation>
     </message>
 </context>
 <context>
@@ -3400,187 +3408,187 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source> since {0}</source>
-        <translation type="unfinished"></translation>
+        <translation> seit {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>This garden is open already</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Garten ist schon geöffnet</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>“{0}” is open in another window{1}.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist{1} in einem anderen Fenster geöffnet.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>You can look at it here, and save what you change under another name. Or let this window write the file from now on: the other one then becomes read-only and keeps its unsaved work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er lässt sich hier ansehen und unter anderem Namen speichern. Oder dieses Fenster schreibt die Datei von nun an: Das andere wird dann schreibgeschützt und behält seine ungespeicherte Arbeit.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Open read-only</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibgeschützt öffnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Take over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>The file is not there any more</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist nicht mehr da</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>“{0}” was moved, renamed or deleted, or its disk is not connected.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ wurde verschoben, umbenannt oder gelöscht, oder das Laufwerk ist nicht verbunden.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>The garden is still here in this window.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Garten ist in diesem Fenster noch da.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Save it there again</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort wieder speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Save as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern unter …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>You have changes here that are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier gibt es ungespeicherte Änderungen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Keep both</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide behalten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Take the file's</source>
-        <translation type="unfinished"></translation>
+        <translation>Die der Datei nehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Keep mine</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine behalten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>The file was changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei wurde geändert</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Another program changed “{0}” since it was opened or saved here. {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Programm hat „{0}“ geändert, seit die Datei hier geöffnet oder gespeichert wurde. {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>“Keep both” saves yours beside it under a name of its own. Whatever you choose, the other one stays among the earlier versions in the File menu.</source>
-        <translation type="unfinished"></translation>
+        <translation>„Beide behalten“ speichert die eigene Fassung unter eigenem Namen daneben. In jedem Fall bleibt die andere unter den früheren Versionen im Menü Datei.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Read-only here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier schreibgeschützt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>“{0}” is open in another window, which may be changing it.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ ist in einem anderen Fenster geöffnet, das die Datei ändern kann.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Your changes are kept. Save them under another name, or let this window write the file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Änderungen bleiben erhalten. Unter anderem Namen speichern oder dieses Fenster die Datei schreiben lassen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/asking.py"/>
         <source>Take over and save</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen und speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Crops (*.toml)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulturen (*.toml)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Take in crops of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Kulturen übernehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Write your own crops to a file</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Kulturen in eine Datei schreiben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>Take it out?</source>
-        <translation type="unfinished"></translation>
+        <translation>Herausnehmen?</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_desk.py"/>
         <source>“{0}” is taken out of your library for good.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ wird endgültig aus der eigenen Sammlung genommen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>Save the garden?</source>
-        <translation type="unfinished"></translation>
+        <translation>Garten speichern?</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>“{0}” has changes that are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ hat ungespeicherte Änderungen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>If you do not save, they are lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Speichern gehen sie verloren.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>Open a garden</source>
-        <translation type="unfinished"></translation>
+        <translation>Garten öffnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/filing.py"/>
         <source>Save the garden</source>
-        <translation type="unfinished"></translation>
+        <translation>Garten speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/sending.py"/>
         <source>No printer is set up on this computer: save the pages as PDF and print them elsewhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf diesem Computer ist kein Drucker eingerichtet: die Seiten als PDF speichern und anderswo drucken.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/sending.py"/>
         <source>This printer does not take {0} with margins of 12 mm: choose another paper.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Drucker nimmt {0} mit 12 mm Rand nicht an: anderes Papier wählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/sending.py"/>
         <source>Pages…</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/printing/sending.py"/>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/saving.py"/>
         <source>Saving “{0}”. Your work is kept on this computer meanwhile.</source>
-        <translation type="unfinished"></translation>
+        <translation>„{0}“ wird gespeichert. Die Arbeit bleibt inzwischen auf diesem Computer erhalten.</translation>
     </message>
 </context>
 <context>
@@ -3588,17 +3596,17 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/own_form/ranges.py"/>
         <source>least</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/ranges.py"/>
         <source>usual</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/ranges.py"/>
         <source>most</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens</translation>
     </message>
 </context>
 <context>
@@ -3606,22 +3614,22 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/own_form/ranges.py"/>
         <source>years</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahre</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/ranges.py"/>
         <source>least</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/ranges.py"/>
         <source>usual</source>
-        <translation type="unfinished"></translation>
+        <translation>üblich</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/ranges.py"/>
         <source>most</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens</translation>
     </message>
 </context>
 <context>
@@ -3629,17 +3637,17 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/inspector/reasons.py"/>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/reasons.py"/>
         <source>Nothing else uses this space while it stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts anderes nutzt diesen Raum, solange sie steht.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/reasons.py"/>
         <source>and {0} more in the findings list</source>
-        <translation type="unfinished"></translation>
+        <translation>und {0} weitere in der Liste der Befunde</translation>
     </message>
 </context>
 <context>
@@ -3647,112 +3655,112 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>Work that was not saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gespeicherte Arbeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>The program ended before this was saved. Nothing is thrown away until you say so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Programm endete, bevor dies gespeichert war. Nichts wird ohne Zustimmung verworfen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>Unsaved work</source>
-        <translation type="unfinished"></translation>
+        <translation>Ungespeicherte Arbeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>&amp;Open it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ö&amp;ffnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>Keep &amp;both</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Beide behalten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>Keep the &amp;file's</source>
-        <translation type="unfinished"></translation>
+        <translation>Die der &amp;Datei behalten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>&amp;Later</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Später</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>never saved to a file</source>
-        <translation type="unfinished"></translation>
+        <translation>nie in eine Datei gespeichert</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>A garden</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Garten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>It cannot be read: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht lesbar: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>&amp;Save as…</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichern &amp;unter …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>&amp;Throw away</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verwerfen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>Saves it beside the file, under a name of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>Speichert sie neben der Datei unter eigenem Namen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>The file stays as it is; this work stays among its earlier versions</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei bleibt, wie sie ist; diese Arbeit bleibt unter den früheren Versionen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>Its file is not there, or cannot be opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist nicht da oder lässt sich nicht öffnen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>{0} plantings in {1} layouts. {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen: {0}, Anbaupläne: {1}. {2}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>Against the file: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegenüber der Datei: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>It cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Lässt sich nicht öffnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>recovered</source>
-        <translation type="unfinished"></translation>
+        <translation>wiederhergestellt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>It could not be saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Konnte nicht gespeichert werden</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>Saved as {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als {0}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/recovery_dialog.py"/>
         <source>It stays for now</source>
-        <translation type="unfinished"></translation>
+        <translation>Es bleibt vorerst</translation>
     </message>
 </context>
 <context>
@@ -3760,12 +3768,12 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/inspector/remedy_list.py"/>
         <source>Looking for a small change that mends this …</source>
-        <translation type="unfinished"></translation>
+        <translation>Suche eine kleine Änderung, die Abhilfe schafft …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/remedy_list.py"/>
         <source>No small change mends this.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine kleine Änderung schafft Abhilfe.</translation>
     </message>
 </context>
 <context>
@@ -3773,32 +3781,32 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/repeat_dialog.py"/>
         <source>Step across</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt waagerecht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/repeat_dialog.py"/>
         <source>Step down</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt senkrecht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/repeat_dialog.py"/>
         <source>Times &amp;across</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl &amp;waagerecht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/repeat_dialog.py"/>
         <source>&amp;Step across</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schritt waagerecht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/repeat_dialog.py"/>
         <source>Times &amp;down</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl s&amp;enkrecht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/repeat_dialog.py"/>
         <source>Step do&amp;wn</source>
-        <translation type="unfinished"></translation>
+        <translation>S&amp;chritt senkrecht</translation>
     </message>
 </context>
 <context>
@@ -3806,37 +3814,37 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/ribbon/view.py"/>
         <source>Season ribbon</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahresband</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/view.py"/>
         <source>Left and right move the date cursor by a day, Page keys by a month.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pfeil links und rechts bewegen den Datumszeiger um einen Tag, Bild auf und ab um einen Monat.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/view.py"/>
         <source>On bare plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb der Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/view.py"/>
         <source>The season shows here once something is planted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier zeigt sich die Saison, sobald etwas gepflanzt ist.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/view.py"/>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/view.py"/>
         <source>Move in time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitlich verschieben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/view.py"/>
         <source>{0}{1} days</source>
-        <translation type="unfinished"></translation>
+        <translation>{0}{1} Tage</translation>
     </message>
 </context>
 <context>
@@ -3844,7 +3852,7 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/safekeeping.py"/>
         <source>The disk does not answer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Laufwerk antwortet nicht.</translation>
     </message>
 </context>
 <context>
@@ -3852,7 +3860,7 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/search_list.py"/>
         <source>Nothing is called so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts heißt so.</translation>
     </message>
 </context>
 <context>
@@ -3860,52 +3868,52 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/menus/season.py"/>
         <source>&amp;Season</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Saison</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/season.py"/>
         <source>A week &amp;earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Woche &amp;früher</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/season.py"/>
         <source>A week &amp;later</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Woche &amp;später</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/season.py"/>
         <source>&amp;Play the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison &amp;abspielen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/season.py"/>
         <source>&amp;Today</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Heute</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/season.py"/>
         <source>What &amp;fits at a place…</source>
-        <translation type="unfinished"></translation>
+        <translation>Was &amp;passt an einen Ort …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/season.py"/>
         <source>Where does the &amp;crop fit?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin passt die &amp;Kultur?</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/season.py"/>
         <source>What can be &amp;started now?</source>
-        <translation type="unfinished"></translation>
+        <translation>Was kann &amp;jetzt beginnen?</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/season.py"/>
         <source>&amp;Next finding</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nächster Befund</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/season.py"/>
         <source>&amp;Previous finding</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Voriger Befund</translation>
     </message>
 </context>
 <context>
@@ -3913,32 +3921,32 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/ribbon/panel.py"/>
         <source>▶ Play</source>
-        <translation type="unfinished"></translation>
+        <translation>▶ Abspielen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/panel.py"/>
         <source>Show the garden growing (P)</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Garten wachsen sehen (P)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/panel.py"/>
         <source>Date shown on the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Datum, das der Plan zeigt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/panel.py"/>
         <source>Zoom from years to weeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßstab von Jahren bis Wochen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/panel.py"/>
         <source>Zoom from years to weeks (Ctrl and wheel)</source>
-        <translation type="unfinished"></translation>
+        <translation>Maßstab von Jahren bis Wochen (Strg und Rad)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/ribbon/panel.py"/>
         <source>❚❚ Pause</source>
-        <translation type="unfinished"></translation>
+        <translation>❚❚ Pause</translation>
     </message>
 </context>
 <context>
@@ -3946,242 +3954,242 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>name, family…</source>
-        <translation type="unfinished"></translation>
+        <translation>Name, Familie …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>Search the seed tin</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgutkiste durchsuchen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>Add a variety, a crop or a seed lot of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Sorte, Kultur oder Saatgutpartie hinzufügen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Halt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>as</source>
-        <translation type="unfinished"></translation>
+        <translation>als</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>Drop crops as</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulturen ablegen als</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>What a crop is dropped as; the digits 1–9 change it on the way</source>
-        <translation type="unfinished"></translation>
+        <translation>Als was eine Kultur abgelegt wird; die Ziffern 1–9 ändern es unterwegs</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>row</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>block</source>
-        <translation type="unfinished"></translation>
+        <translation>Block</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>single plant</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelpflanze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Streifen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>staggered block</source>
-        <translation type="unfinished"></translation>
+        <translation>versetzter Block</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>ring</source>
-        <translation type="unfinished"></translation>
+        <translation>Ring</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>edging</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfassung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>drift</source>
-        <translation type="unfinished"></translation>
+        <translation>Drift</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>between the rows</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen den Reihen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>Select one bed or one planting on the plan: what fits there is listed here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Beet oder eine Pflanzung auf dem Plan auswählen: Hier steht, was dort passt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>Nothing found yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts gefunden.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>No favourites yet. A star at a crop makes it one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Favoriten. Ein Stern an einer Kultur macht sie dazu.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>No seed lots yet. Add one with + or from a crop's menu.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Saatgutpartien. Mit + oder im Menü einer Kultur hinzufügen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/seed_tin.py"/>
         <source>No such crop. Try another spelling or fewer filters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine solche Kultur. Andere Schreibweise oder weniger Filter versuchen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>your own</source>
-        <translation type="unfinished"></translation>
+        <translation>eigene</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>variety</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>old seed {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>altes Saatgut {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>seed {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgut {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>{0} roots</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeln: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>lower</source>
-        <translation type="unfinished"></translation>
+        <translation>niedriger</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>taller</source>
-        <translation type="unfinished"></translation>
+        <translation>höher</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>narrower</source>
-        <translation type="unfinished"></translation>
+        <translation>schmaler</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>wider</source>
-        <translation type="unfinished"></translation>
+        <translation>breiter</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>früher</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>later</source>
-        <translation type="unfinished"></translation>
+        <translation>später</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>shorter harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>kürzere Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
         <source>longer harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>längere Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>New variety…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Sorte …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>New crop…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Kultur …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Add a seed lot…</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgutpartie hinzufügen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Take in a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei übernehmen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Write to a file…</source>
-        <translation type="unfinished"></translation>
+        <translation>In Datei schreiben …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Pick up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufnehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>What is known of it… (F3)</source>
-        <translation type="unfinished"></translation>
+        <translation>Was über sie bekannt ist … (F3)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Where would it fit?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin passt sie?</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Favourite</source>
-        <translation type="unfinished"></translation>
+        <translation>Favorit</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Wanted for the next order</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die nächste Bestellung gewünscht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Change lot: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Partie ändern: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>New crop like this…</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Kultur wie diese …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Change…</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Take it out…</source>
-        <translation type="unfinished"></translation>
+        <translation>Herausnehmen …</translation>
     </message>
 </context>
 <context>
@@ -4189,87 +4197,87 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>Table…</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>Save as a table (.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Tabelle speichern (.csv)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>Print…</source>
-        <translation type="unfinished"></translation>
+        <translation>Drucken …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>See, save or print the order</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestellung ansehen, speichern oder drucken</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>What to order and raise</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu bestellen und vorzuziehen ist</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>Nothing is planted yet: nothing to order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts gepflanzt: nichts zu bestellen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>crop or variety</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur oder Sorte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>crops and varieties</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulturen und Sorten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>plant</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>plants</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>, {0} not known</source>
-        <translation type="unfinished"></translation>
+        <translation>, {0} nicht bekannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>seed for {0}{1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgut für {0}{1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>Save the order as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestellung als Tabelle speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>Table (*.csv)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>Seeds and plants</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgut und Pflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>Saved as {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als {0}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/work/seeds_panel.py"/>
         <source>Seeds and plants for {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgut und Pflanzen für {0}</translation>
     </message>
 </context>
 <context>
@@ -4277,17 +4285,17 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/commands.py"/>
         <source>Lock</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/commands.py"/>
         <source>Unlock</source>
-        <translation type="unfinished"></translation>
+        <translation>Entsperren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/commands.py"/>
         <source>Duplicate layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan duplizieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/session.py"/>
@@ -4300,32 +4308,32 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/tin/sifting.py"/>
         <source>Trying {0} of {1} {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfe {0} von {1} {2}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/sifting.py"/>
         <source>{0} of {1} {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} von {1} {2}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/sifting.py"/>
         <source>fit in {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>passen in {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/sifting.py"/>
         <source>fit beside {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>passen neben {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/sifting.py"/>
         <source>can start {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>können beginnen: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tin/sifting.py"/>
         <source> and </source>
-        <translation type="unfinished"></translation>
+        <translation> und </translation>
     </message>
 </context>
 <context>
@@ -4333,72 +4341,72 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Where is the garden?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo liegt der Garten?</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Standort</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Take its climate</source>
-        <translation type="unfinished"></translation>
+        <translation>Sein Klima übernehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Put the old ones back</source>
-        <translation type="unfinished"></translation>
+        <translation>Die alten zurückholen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Ort</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>The year there</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Jahr dort</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>line: mean temperature, band: minimum to maximum, bars: rain</source>
-        <translation type="unfinished"></translation>
+        <translation>Linie: Mitteltemperatur, Band: Minimum bis Maximum, Balken: Regen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Frost</source>
-        <translation type="unfinished"></translation>
+        <translation>Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Places: GeoNames, CC BY 4.0. Climate: contains modified Copernicus Climate Change Service information (ERA5); neither the European Commission nor ECMWF is responsible for any use of it. Elevations: open terrain models.</source>
-        <translation type="unfinished"></translation>
+        <translation>Orte: GeoNames, CC BY 4.0. Klima: enthält veränderte Informationen des Copernicus Climate Change Service (ERA5); weder die Europäische Kommission noch das EZMW haften für deren Verwendung. Höhen: offene Geländemodelle.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>All credits…</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Nachweise …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Months and frost are now those of {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Monate und Frost sind jetzt die von {0}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>In the list: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Liste: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Nearest in the list: {0}, {1:.0f} km</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster in der Liste: {0}, {1:.0f} km</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Credits of the list of places</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachweise der Ortsliste</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
@@ -4411,37 +4419,37 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/split_dialog.py"/>
         <source>between rows</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen Reihen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/split_dialog.py"/>
         <source>across the rows</source>
-        <translation type="unfinished"></translation>
+        <translation>quer zu den Reihen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/split_dialog.py"/>
         <source>Cut &amp;where</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wo schneiden</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/split_dialog.py"/>
         <source>After &amp;how many</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nach wie vielen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/split_dialog.py"/>
         <source>rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/split_dialog.py"/>
         <source>plants of each row</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen jeder Reihe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/split_dialog.py"/>
         <source>{0} {1} and {2}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} {1} und {2}</translation>
     </message>
 </context>
 <context>
@@ -4449,37 +4457,37 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/standing.py"/>
         <source>Read-only · {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibgeschützt · {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/standing.py"/>
         <source>Read-only</source>
-        <translation type="unfinished"></translation>
+        <translation>Schreibgeschützt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/standing.py"/>
         <source>Edits are not kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen werden nicht gesichert</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/standing.py"/>
         <source>Saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/standing.py"/>
         <source>Keeping edits…</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen werden gesichert …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/standing.py"/>
         <source>Edits kept {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen gesichert {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/standing.py"/>
         <source>Not saved to the file yet; a copy on this computer is offered if the program ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht in der Datei gespeichert; endet das Programm, wird eine Kopie auf diesem Computer angeboten.</translation>
     </message>
 </context>
 <context>
@@ -4487,7 +4495,7 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/printing/strip_dialog.py"/>
         <source>Planting strip: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzstreifen: {0}</translation>
     </message>
 </context>
 <context>
@@ -4495,117 +4503,117 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Change the succession</source>
-        <translation type="unfinished"></translation>
+        <translation>Folgesätze ändern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Again</source>
-        <translation type="unfinished"></translation>
+        <translation>Folgesätze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Days between</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage dazwischen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>What the days lie between</source>
-        <translation type="unfinished"></translation>
+        <translation>Wozwischen die Tage liegen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>days from harvest to harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage von Ernte zu Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>days from start to start</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage von Beginn zu Beginn</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Again &amp;every</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder &amp;alle</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>&amp;First start</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Erster Beginn</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>First start</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Beginn</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>The first part is pinned or locked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der erste Satz ist festgelegt oder gesperrt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>row by row</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe für Reihe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>part by part along its length</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz für Satz der Länge nach</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>as new plantings beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>als neue Pflanzungen daneben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Where the parts lie</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Sätze liegen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>&amp;Laid out</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Verteilt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Number of parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl der Sätze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>as &amp;many as ripen</source>
-        <translation type="unfinished"></translation>
+        <translation>so viele wie &amp;reifen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>&amp;Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sätze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Harvest, 8 years in 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte, in 8 von 10 Jahren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Plants</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Parts of the succession</source>
-        <translation type="unfinished"></translation>
+        <translation>Sätze der Folge</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/succession_dialog.py"/>
         <source>Succession of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Folgesätze: {0}</translation>
     </message>
 </context>
 <context>
@@ -4613,37 +4621,37 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Cane tips stand at eye height: cap them, and anchor what can fall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabspitzen auf Augenhöhe: Kappen aufsetzen und verankern, was umfallen kann.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Light it lets through</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht, das durchkommt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>start of the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Beginn der Saison</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>end of the season</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende der Saison</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>On</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufgelegt</translation>
     </message>
 </context>
 <context>
@@ -4651,37 +4659,37 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/tool_row.py"/>
         <source>Select</source>
-        <translation type="unfinished"></translation>
+        <translation>Auswahl</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tool_row.py"/>
         <source>Bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Beet</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tool_row.py"/>
         <source>Corners</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecken</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tool_row.py"/>
         <source>Measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tool_row.py"/>
         <source>Layout shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeigter Anbauplan</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tool_row.py"/>
         <source>Fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einpassen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tool_row.py"/>
         <source>Fit the plan (Ctrl+9)</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan einpassen (Strg+9)</translation>
     </message>
 </context>
 <context>
@@ -4689,7 +4697,7 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/comparing/two_plans.py"/>
         <source>How much of the second layout is uncovered</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel vom zweiten Anbauplan aufgedeckt ist</translation>
     </message>
 </context>
 <context>
@@ -4697,82 +4705,82 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>New variety</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Sorte</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Change the variety</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorte ändern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Leave empty what is as with the crop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer lassen, was wie bei der Kultur ist.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Size and spacing</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe und Abstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Growth</source>
-        <translation type="unfinished"></translation>
+        <translation>Wuchs</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>as the crop</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Kultur</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Drawn as</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeichnet als</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Schicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>Support</source>
-        <translation type="unfinished"></translation>
+        <translation>Stütze</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>there is no crop “{0}”</source>
-        <translation type="unfinished"></translation>
+        <translation>eine Kultur „{0}“ gibt es nicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>give it a name</source>
-        <translation type="unfinished"></translation>
+        <translation>einen Namen angeben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/variety_form.py"/>
         <source>{0} has a variety of that name</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} hat schon eine Sorte dieses Namens</translation>
     </message>
 </context>
 <context>
@@ -4780,72 +4788,72 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>Earlier versions</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühere Versionen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>Versions, newest first</source>
-        <translation type="unfinished"></translation>
+        <translation>Versionen, neueste zuerst</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>Add as a new &amp;layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Als neuen &amp;Anbauplan hinzufügen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>It comes beside yours; Edit, Undo takes it away again</source>
-        <translation type="unfinished"></translation>
+        <translation>Er kommt zu den eigenen dazu; Bearbeiten, Rückgängig nimmt ihn wieder weg</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>Save as a new &amp;file</source>
-        <translation type="unfinished"></translation>
+        <translation>Als neue &amp;Datei speichern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>&amp;Close</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Schließen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>No earlier versions are kept yet: each save keeps one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine früheren Versionen: Jedes Speichern behält eine.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>From then until now: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Von damals bis jetzt: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>Plan of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan vom {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>It cannot be added</source>
-        <translation type="unfinished"></translation>
+        <translation>Lässt sich nicht hinzufügen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>Restore a layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan wiederherstellen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>of</source>
-        <translation type="unfinished"></translation>
+        <translation>vom</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>It could not be saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Konnte nicht gespeichert werden</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/versions_dialog.py"/>
         <source>Saved as {0}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert als {0}.</translation>
     </message>
 </context>
 <context>
@@ -4853,92 +4861,92 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;nsicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>Zoom &amp;in</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Vergrößern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>Zoom &amp;out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver&amp;kleinern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;Fit the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan &amp;einpassen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>Fit the &amp;selection</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Auswahl einpassen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;Grid</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Raster</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>S&amp;nap</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein&amp;rasten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>Seed &amp;tin and outline</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Saatgutkiste und Übersicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;Inspector</source>
-        <translation type="unfinished"></translation>
+        <translation>E&amp;igenschaften</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>Season and &amp;findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Saison und &amp;Befunde</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;Colours</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Farben</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>As the &amp;system</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie das &amp;System</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hell</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dunkel</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;Units</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Einheiten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;Centimetres and metres</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zentimeter und Meter</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;Inches and feet</source>
-        <translation type="unfinished"></translation>
+        <translation>Z&amp;oll und Fuß</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>Select something first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst etwas auswählen.</translation>
     </message>
 </context>
 <context>
@@ -4946,37 +4954,37 @@ clashes – thick, hatched outline: one of them fails.</source>
     <message>
         <location filename="gardencanvas/app/site/year_picture.py"/>
         <source>mean {0} to {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittel {0} bis {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/year_picture.py"/>
         <source>{0:.0f} mm of rain</source>
-        <translation type="unfinished"></translation>
+        <translation>{0:.0f} mm Regen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/year_picture.py"/>
         <source>last frost {0}, first frost {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>letzter Frost {0}, erster Frost {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/year_picture.py"/>
         <source>The year: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Jahr: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/year_picture.py"/>
         <source>no climate yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch kein Klima</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/year_picture.py"/>
         <source>last frost {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>letzter Frost {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/year_picture.py"/>
         <source>first frost {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>erster Frost {0}</translation>
     </message>
 </context>
 </TS>

@@ -6,381 +6,382 @@
     <message>
         <location filename="gardencanvas/canvas/furniture.py"/>
         <source>clear</source>
-        <translation type="unfinished"></translation>
+        <translation>frei</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/furniture.py"/>
         <source>shares</source>
-        <translation type="unfinished"></translation>
+        <translation>teilt</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/furniture.py"/>
         <source>strains</source>
-        <translation type="unfinished"></translation>
+        <translation>belastet</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/furniture.py"/>
         <source>clashes</source>
-        <translation type="unfinished"></translation>
+        <translation>unverträglich</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/furniture.py"/>
         <source>Draw your first bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Das erste Beet zeichnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/furniture.py"/>
         <source>Press B and drag; type its measures while you drag, such as 3.6 x 1.2.
 Then drag a crop from the seed tin into it.</source>
-        <translation type="unfinished"></translation>
+        <translation>B drücken und ziehen; dabei die Maße tippen, etwa 3,6 x 1,2.
+Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/keys.py"/>
         <source>Nothing is selected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ausgewählt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/keys.py"/>
         <source>Nothing changed: what is locked stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts geändert: Gesperrtes bleibt, wie es ist.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/keys.py"/>
         <location filename="gardencanvas/canvas/tools/move.py"/>
         <source>Move {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} verschieben</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/keys.py"/>
         <location filename="gardencanvas/canvas/tools/turn.py"/>
         <source>Turn {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} drehen</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/keys.py"/>
         <source>Delete {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} löschen</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/keys.py"/>
         <source>Duplicate {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} duplizieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>{0} plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Pflanzungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>{0} beds</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>{0} things</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} Dinge</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>round bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Rundbeet</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>keyhole bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssellochbeet</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>bed with curved edges</source>
-        <translation type="unfinished"></translation>
+        <translation>Beet mit runden Kanten</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>path</source>
-        <translation type="unfinished"></translation>
+        <translation>Weg</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>hole in a bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussparung im Beet</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>ring of canes</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabring</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>stake</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelstab</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>row of canes</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabreihe</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>net</source>
-        <translation type="unfinished"></translation>
+        <translation>Ranknetz</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>trellis</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalier</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>fleece</source>
-        <translation type="unfinished"></translation>
+        <translation>Vlies</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>mesh</source>
-        <translation type="unfinished"></translation>
+        <translation>Schutznetz</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>cloche</source>
-        <translation type="unfinished"></translation>
+        <translation>Haube</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühbeet</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>wall</source>
-        <translation type="unfinished"></translation>
+        <translation>Mauer</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>fence</source>
-        <translation type="unfinished"></translation>
+        <translation>Zaun</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>hedge</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecke</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>shed</source>
-        <translation type="unfinished"></translation>
+        <translation>Schuppen</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>tree</source>
-        <translation type="unfinished"></translation>
+        <translation>Baum</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/naming.py"/>
         <source>Bed {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Beet {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/pane.py"/>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/pane.py"/>
         <source>The drawn plan. The outline lists the same beds and plantings in words.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der gezeichnete Plan. Die Übersicht nennt dieselben Beete und Pflanzungen in Worten.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/ask_place.py"/>
         <source>Click on open ground, or drag a box over it, to see what fits there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf freien Boden klicken oder einen Rahmen darüber ziehen, um zu sehen, was dort passt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/carry_over.py"/>
         <source>Copy {0} into {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} in {1} kopieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/carry_over.py"/>
         <source>It is there already, just so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es ist dort schon genau so.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
         <source>Draw {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} zeichnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
         <source>Drag a bed; type its measures while you drag, such as 3.6 x 1.2. Shift: square.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Beet aufziehen; dabei die Maße tippen, etwa 3,6 x 1,2. Umschalt: Quadrat.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
         <source>Click corner after corner; Enter or a double click closes the bed, Backspace takes one back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke für Ecke klicken; Eingabe oder Doppelklick schließt das Beet, Rücktaste nimmt eine zurück.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
         <source>A bed needs three corners or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Beet braucht drei oder mehr Ecken.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
         <source>Drag from corner to corner: {0}. Esc ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Ecke zu Ecke ziehen: {0}. Esc beendet.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
         <source>Drag from end to end: {0}; type its length. Shift: level. Esc ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Ende zu Ende ziehen: {0}; Länge tippen. Umschalt: gerade. Esc beendet.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
         <source>Drag from the middle to the rim: {0}; type its radius. Esc ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von der Mitte zum Rand ziehen: {0}; Radius tippen. Esc beendet.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
         <source>Click where it stands: {0}. Esc ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken, wo es steht: {0}. Esc beendet.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
         <source>Click point after point: {0}. Enter or a double click ends it, Backspace takes one back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt für Punkt klicken: {0}. Eingabe oder Doppelklick beendet, Rücktaste nimmt einen zurück.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
         <source>A hole is cut into a bed: begin inside one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Aussparung wird aus einem Beet geschnitten: in einem Beet beginnen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/measure.py"/>
         <source>Drag to measure a distance. Shift keeps the line level or upright.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen misst eine Strecke. Umschalt hält die Linie waagerecht oder senkrecht.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/move.py"/>
         <source>Copy {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} kopieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/pan.py"/>
         <source>Drag to move the plan. Space or the middle button do so with any tool.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziehen verschiebt den Plan. Leertaste oder mittlere Maustaste tun es mit jedem Werkzeug.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>1 row, 2 block, 3 single, 4 strip, 5 staggered, 6 ring, 7 edging, 8 drift, 9 between the rows. + and − space it, arrows move it, Enter puts it down, Esc gives up.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Reihe, 2 Block, 3 einzeln, 4 Streifen, 5 versetzt, 6 Ring, 7 Einfassung, 8 Drift, 9 zwischen den Reihen. + und − ändern den Abstand, Pfeile bewegen, Eingabe legt ab, Esc bricht ab.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>Add row of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihe hinzufügen: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>Add block of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Block hinzufügen: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>Add one {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzeln hinzufügen: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>Add strip of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Streifen hinzufügen: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>Add staggered block of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Versetzten Block hinzufügen: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>Add ring of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ring hinzufügen: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>Add edging of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfassung hinzufügen: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>Add drift of {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Drift hinzufügen: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>Add {0} between the rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen den Reihen hinzufügen: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>{0} stands outside any bed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} steht außerhalb der Beete.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/reshape.py"/>
         <source>typed: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>getippt: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/reshape.py"/>
         <source>type a measure to make it exact</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß tippen, um es genau zu machen</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/reshape.py"/>
         <source>Reshape {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>{0} umformen</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/select.py"/>
         <source>Click to select, drag to move, Alt+drag to copy, double click for single plants. A bed moves once it is selected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken wählt aus, Ziehen verschiebt, Alt+Ziehen kopiert, Doppelklick für einzelne Pflanzen. Ein Beet bewegt sich erst, wenn es ausgewählt ist.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Click a plant to leave it out, an empty place to put it back, drag one to move it. Tab walks, Space leaves out, arrows move, Esc ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klick auf eine Pflanze lässt sie aus, auf einen leeren Platz setzt sie zurück, Ziehen verschiebt. Tab geht weiter, Leertaste lässt aus, Pfeile bewegen, Esc beendet.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Select one planting that is not locked first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Pflanzung auswählen, die nicht gesperrt ist.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Move one plant</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Pflanze verschieben</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Put one plant back</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Pflanze zurücksetzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Leave one plant out</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Pflanze auslassen</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Plant {0} of {1}</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanze {0} von {1}</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/turn.py"/>
         <source>Turned by {0}°</source>
-        <translation type="unfinished"></translation>
+        <translation>Um {0}° gedreht</translation>
     </message>
 </context>
 </TS>

@@ -11,7 +11,7 @@
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
         <source>years</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahre</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
@@ -246,7 +246,7 @@
         <location filename="gardencanvas/words/comparing.py"/>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
@@ -263,7 +263,7 @@
         <location filename="gardencanvas/words/crop_facts.py"/>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>Harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
@@ -393,7 +393,7 @@
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Harvest by week</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte nach Wochen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
@@ -615,7 +615,7 @@
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>plantings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
@@ -902,7 +902,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Height</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -917,12 +917,12 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Roots</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Root depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeltiefe</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -937,7 +937,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Spacing</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -947,7 +947,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Between rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenabstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -992,7 +992,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgut</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1002,7 +1002,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1027,7 +1027,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Frost</source>
-        <translation type="unfinished"></translation>
+        <translation>Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1037,12 +1037,12 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Needs</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansprüche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Light</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1057,7 +1057,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1072,7 +1072,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Support</source>
-        <translation type="unfinished"></translation>
+        <translation>Stütze</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1172,12 +1172,12 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>sown in place</source>
-        <translation type="unfinished"></translation>
+        <translation>Direktsaat</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>raised, planted out</source>
-        <translation type="unfinished"></translation>
+        <translation>vorgezogen, ausgepflanzt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1213,17 +1213,17 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Layer</source>
-        <translation type="unfinished"></translation>
+        <translation>Schicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Lives</source>
-        <translation type="unfinished"></translation>
+        <translation>Lebensdauer</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Started</source>
-        <translation type="unfinished"></translation>
+        <translation>Begonnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1276,7 +1276,7 @@
         <location filename="gardencanvas/words/crop_year.py"/>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>set</source>
-        <translation type="unfinished"></translation>
+        <translation>gesteckt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
@@ -1591,7 +1591,7 @@
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>Nothing else uses this space while it stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts anderes nutzt diesen Raum, solange sie steht.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
@@ -1935,7 +1935,7 @@
         <location filename="gardencanvas/words/jobs.py"/>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
@@ -1945,33 +1945,33 @@
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Job</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Bed</source>
-        <translation type="unfinished"></translation>
+        <translation>Beet</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Variety</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
@@ -1981,22 +1981,22 @@
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>clear</source>
-        <translation type="unfinished"></translation>
+        <translation>frei</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>shares</source>
-        <translation type="unfinished"></translation>
+        <translation>teilt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>strains</source>
-        <translation type="unfinished"></translation>
+        <translation>belastet</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>clashes</source>
-        <translation type="unfinished"></translation>
+        <translation>unverträglich</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
@@ -2121,7 +2121,7 @@
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>support</source>
-        <translation type="unfinished"></translation>
+        <translation>Stütze</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
@@ -2287,7 +2287,7 @@
         <location filename="gardencanvas/words/named.py"/>
         <location filename="gardencanvas/words/structures.py"/>
         <source>stake</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelstab</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
@@ -2299,13 +2299,13 @@
         <location filename="gardencanvas/words/named.py"/>
         <location filename="gardencanvas/words/structures.py"/>
         <source>net</source>
-        <translation type="unfinished"></translation>
+        <translation>Ranknetz</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <location filename="gardencanvas/words/structures.py"/>
         <source>trellis</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalier</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/place_found.py"/>
@@ -2663,7 +2663,7 @@
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Plants</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
@@ -2808,32 +2808,32 @@
     <message>
         <location filename="gardencanvas/words/structures.py"/>
         <source>row of canes</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabreihe</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/structures.py"/>
         <source>ring of canes</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabring</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/structures.py"/>
         <source>fleece</source>
-        <translation type="unfinished"></translation>
+        <translation>Vlies</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/structures.py"/>
         <source>mesh</source>
-        <translation type="unfinished"></translation>
+        <translation>Schutznetz</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/structures.py"/>
         <source>cloche</source>
-        <translation type="unfinished"></translation>
+        <translation>Haube</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/structures.py"/>
         <source>frame</source>
-        <translation type="unfinished"></translation>
+        <translation>Frühbeet</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/structures.py"/>
