@@ -6,26 +6,43 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.measures.csv_writing import Cell
 from gardencanvas.measures.nursery import CELLS_IN_TRAY, TrayWeek, most
 from gardencanvas.measures.seed_order import SeedLine
-from gardencanvas.words.language import say
+from gardencanvas.words.language import mark, say
 from gardencanvas.words.plain import crop_name, day, day_year, percent
 
-HEADINGS = (
-    "Crop", "Plants", "Clumps", "Bought as plants or sets", "Germination", "Sow (seeds)", "Sow (g)",
-    "In the tin (seeds)", "Order (seeds)", "Order (g)", "Cost", "First needed",
-)  # fmt: skip
-SOW_WHY = (
-    "As many seeds as give the plants wanted 95 times in 100: the binomial distribution, with the share that "
-    "germinates (the lot's own test of the last year, else the usual one) times the share of those that come "
-    "up: 0.95 under glass, 0.7 in the open (common practice)."
+_HEADINGS = (
+    mark("Crop"),
+    mark("Plants"),
+    mark("Clumps"),
+    mark("Bought as plants or sets"),
+    mark("Germination"),
+    mark("Sow (seeds)"),
+    mark("Sow (g)"),
+    mark("In the tin (seeds)"),
+    mark("Order (seeds)"),
+    mark("Order (g)"),
+    mark("Cost"),
+    mark("First needed"),
 )
+_TRAY_HEADINGS = (mark("Week"), mark("From"), mark("Trays"), mark("Cells"), mark("Sowings to prick out"))
 
 
-TRAY_HEADINGS = ("Week", "From", "Trays", "Cells", "Sowings to prick out")
+def headings() -> tuple[str, ...]:
+    """What the columns of the order are called."""
+    return tuple(say(h) for h in _HEADINGS)
+
+
+def sow_why() -> str:
+    """How many seeds are reckoned, and why so many."""
+    return say(
+        "As many seeds as give the plants wanted 95 times in 100: the binomial distribution, with the share "
+        "that germinates (the lot's own test of the last year, else the usual one) times the share of those "
+        "that come up: 0.95 under glass, 0.7 in the open (common practice)."
+    )
 
 
 def seeds_table(lines: Iterable[SeedLine], known: Catalogue) -> list[Sequence[Cell]]:
     """The order as rows of numbers under headings; what is not known is empty."""
-    return [HEADINGS, *(_row(line, known) for line in lines)]
+    return [headings(), *(_row(line, known) for line in lines)]
 
 
 def _row(line: SeedLine, known: Catalogue) -> Sequence[Cell]:
@@ -82,7 +99,7 @@ def trays_why() -> str:
 
 def trays_table(weeks: Iterable[TrayWeek]) -> list[Sequence[Cell]]:
     """The nursery week by week as rows under headings; weeks as ISO 8601 writes them."""
-    rows: list[Sequence[Cell]] = [TRAY_HEADINGS]
+    rows: list[Sequence[Cell]] = [[say(h) for h in _TRAY_HEADINGS]]
     for each in weeks:
         year, week, _ = each.week.isocalendar()
         rows.append((f"{year}-W{week:02d}", each.week.isoformat(), each.trays, each.cells, each.sowings))
@@ -92,33 +109,39 @@ def trays_table(weeks: Iterable[TrayWeek]) -> list[Sequence[Cell]]:
 def shown_row(line: SeedLine, known: Catalogue) -> tuple[str, ...]:
     """The same row as one reads it: ``not known`` where a number is missing, a dash where none is wanted."""
     from_seed = line.order is not None or line.sow is not None or line.bought < line.plants
-    tested = " (tested)" if line.tested else ""
     return (
         crop_name(known, line.crop, line.variety),
         f"{line.plants:,}",
         f"{line.clumps:,}" if line.clumps else "–",
         f"{line.bought:,}" if line.bought else "–",
-        f"{percent(line.germination)}{tested}" if line.germination is not None else "not known",
+        _germination(line),
         _number(line.sow, from_seed),
         _grams(line.sow_g, from_seed),
         _number(None if line.in_tin is None else round(line.in_tin), from_seed),
         _number(line.order, from_seed),
         _grams(line.order_g, from_seed),
-        f"{line.cost:,.2f}" if line.cost is not None else ("not known" if from_seed else "–"),
+        f"{line.cost:,.2f}" if line.cost is not None else (say("not known") if from_seed else "–"),
         day_year(line.first),
     )
+
+
+def _germination(line: SeedLine) -> str:
+    if line.germination is None:
+        return say("not known")
+    share = percent(line.germination)
+    return say("{share} (tested)", share=share) if line.tested else share
 
 
 def _number(number: int | None, wanted: bool) -> str:
     if not wanted:
         return "–"
-    return "not known" if number is None else f"{number:,}"
+    return say("not known") if number is None else f"{number:,}"
 
 
 def _grams(grams: float | None, wanted: bool) -> str:
     if not wanted:
         return "–"
-    return "not known" if grams is None else f"{_rounded(grams):g} g"
+    return say("not known") if grams is None else f"{_rounded(grams):g} g"
 
 
 def _rounded(grams: float | None) -> float | None:

@@ -11,7 +11,7 @@ from gardencanvas.garden.pattern import Rows
 from gardencanvas.measures.csv_writing import csv_text
 from gardencanvas.measures.emergence import FIELD, GLASS
 from gardencanvas.measures.seed_order import seed_order
-from gardencanvas.words.seeds import HEADINGS, seeds_table, shown_row
+from gardencanvas.words.seeds import headings, seeds_table, shown_row
 from tests.garden.makers import garden, row
 
 
@@ -79,7 +79,7 @@ def test_what_is_not_known_is_said_so_and_never_zero():
     assert line.cost is None
     assert "not known" in shown_row(line, catalogue())
     table = seeds_table([line], catalogue())
-    assert table[0] == HEADINGS
+    assert table[0] == headings()
     assert csv_text(table).split("\r\n")[1].startswith("Leek,")
 
 

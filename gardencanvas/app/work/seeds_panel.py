@@ -27,10 +27,10 @@ from gardencanvas.paper.document import Document, Setup
 from gardencanvas.paper.listing import Column, Group, Line, listing
 from gardencanvas.words.plain import counted
 from gardencanvas.words.seeds import (
-    HEADINGS,
-    SOW_WHY,
+    headings,
     seeds_table,
     shown_row,
+    sow_why,
     tray_week,
     trays_told,
     trays_why,
@@ -64,7 +64,7 @@ class SeedsPanel(QWidget):
             button.clicked.connect(do)
             top.addWidget(button)
         column.addLayout(top)
-        self._model = QStandardItemModel(0, len(HEADINGS), self)
+        self._model = QStandardItemModel(0, len(headings()), self)
         self._model.setSortRole(_SORT)
         self.table = QTableView()
         self.table.setModel(self._model)
@@ -100,7 +100,7 @@ class SeedsPanel(QWidget):
         self._lines = seed_order(session.garden, session.layout_id, lots, session.catalogue)
         self.table.setSortingEnabled(False)
         self._model.clear()
-        self._model.setHorizontalHeaderLabels(list(HEADINGS))
+        self._model.setHorizontalHeaderLabels(list(headings()))
         numbers = seeds_table(self._lines, session.catalogue)[1:]
         for line, raw in zip(self._lines, numbers, strict=True):
             self._model.appendRow(self._row(shown_row(line, session.catalogue), raw))
@@ -108,7 +108,7 @@ class SeedsPanel(QWidget):
         self.table.sortByColumn(0, Qt.SortOrder.AscendingOrder)
         self.table.resizeColumnsToContents()
         for column in (5, 6):
-            self._model.horizontalHeaderItem(column).setToolTip(SOW_WHY)
+            self._model.horizontalHeaderItem(column).setToolTip(sow_why())
         self._sum_up()
         self.table.setVisible(bool(self._lines))
         self.empty.setVisible(not self._lines)
@@ -174,9 +174,10 @@ class SeedsPanel(QWidget):
         """The order as pages, and the trays week by week."""
         session = self._session
         shares = (16, 6, 6, 9, 10, 8, 7, 9, 9, 8, 7, 12)
+        names = headings()
         columns = tuple(
-            Column(name, share, "left" if i in (0, len(HEADINGS) - 1) else "right")
-            for i, (name, share) in enumerate(zip(HEADINGS, shares, strict=True))
+            Column(name, share, "left" if i in (0, len(names) - 1) else "right")
+            for i, (name, share) in enumerate(zip(names, shares, strict=True))
         )
         lines = tuple(Line(shown_row(line, session.catalogue), tick=False) for line in self._lines)
         title = self.tr("Seeds and plants for {0}").format(session.layout.year)
