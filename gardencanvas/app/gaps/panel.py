@@ -343,7 +343,8 @@ class GapsPanel(QWidget):
         given = session.garden, session.layout, session.catalogue, measure
         odds = words.odds_words(proposal)
         said = [f"{odds[0].upper()}{odds[1:]}.", words.why_words(proposal, measure)]
-        said.append(f"{words.pattern_words(proposal.planting.pattern, measure).capitalize()}.")
+        pattern = words.pattern_words(proposal.planting.pattern, measure)
+        said.append(f"{pattern[0].upper()}{pattern[1:]}.")
         said += words.cost_words(proposal, *given)
         said += words.neighbour_words(proposal, *given)[:3]
         family = words.family_words(proposal)
