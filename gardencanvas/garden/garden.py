@@ -9,6 +9,7 @@ from typing import Annotated, Literal, Self
 from pydantic import Field, model_validator
 
 from gardencanvas.crops.model import Crop, Variety
+from gardencanvas.garden.backdrop import Backdrop
 from gardencanvas.garden.ground import Bed, Cover, Fixture, Path, Support
 from gardencanvas.garden.planting import GardenDate, Planting
 from gardencanvas.garden.site import Site
@@ -106,6 +107,7 @@ class Garden(Value):
     crops: Annotated[tuple[Crop, ...], Field(max_length=1000)] = ()  # the grower's own
     varieties: Annotated[tuple[Variety, ...], Field(max_length=2000)] = ()  # the grower's own
     note: Note = ""
+    backdrop: Backdrop | None = None  # a picture under the plan
 
     @model_validator(mode="after")
     def _ids_differ(self) -> Self:

@@ -14,8 +14,10 @@ from gardencanvas.files.keeping.journals import Head, write_journal
 from gardencanvas.files.keeping.slices import Slices
 from gardencanvas.garden import edits
 from gardencanvas.garden.pattern import Spots
+from gardencanvas.garden.picture import MAX_PICTURE_BYTES, Picture, base64_of
 from tests.bench.large import large_garden
 from tests.garden.makers import garden, row
+from tests.garden.pictures import backdrop, png
 
 PLANTS = 20_000
 
@@ -25,8 +27,18 @@ def _single():
     return garden(*[row(f"p-{n}", pattern=Spots(points=((n % 200 / 10, n / 2000),))) for n in range(PLANTS)])
 
 
-@pytest.fixture(scope="module", params=["in rows", "single"])
+def _with_picture():
+    """Sixty rows over a picture as large as one may be."""
+    content = png(40, 30)
+    content += bytes(MAX_PICTURE_BYTES - len(content))
+    under = Picture(kind="png", width_px=40, height_px=30, data=base64_of(content))
+    return garden(*[row(f"p-{n}", y=0.3 * n) for n in range(60)], backdrop=backdrop(40, 30, picture=under))
+
+
+@pytest.fixture(scope="module", params=["in rows", "single", "picture"])
 def value(request):
+    if request.param == "picture":
+        return _with_picture()
     return large_garden(PLANTS) if request.param == "in rows" else _single()
 
 
@@ -66,7 +78,7 @@ def test_stall_of_the_window_while_the_journal_is_written(benchmark, value, tmp_
         again = statistics.median(_stall(journal) for _ in range(5))
         benchmark.extra_info["stall ms"] = round(1e3 * again, 1)
         print(
-            f"\njournal of {PLANTS} plants, {len(value.layouts[0].plantings)} plantings: stall at first "
+            f"\njournal of {len(value.layouts[0].plantings)} plantings, picture: {bool(value.backdrop)}: stall at first "
             f"{first * 1e3:.1f} ms, then {again * 1e3:.1f} ms; with no work {floor * 1e3:.1f} ms; one "
             f"call for all would hold the window for {whole * 1e3:.1f} ms"
         )

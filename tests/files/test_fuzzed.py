@@ -18,6 +18,7 @@ from gardencanvas.garden.pattern import Block, Drift, Edging, RingPattern, Rows,
 from gardencanvas.garden.planting import Planting, Start
 from tests.files.mutating import mutated
 from tests.garden.makers import bed, garden, row
+from tests.garden.pictures import backdrop
 from tests.strategies import VARIETIES
 
 SEED = 20270301
@@ -51,6 +52,7 @@ def _every_kind():
         beds=[bed(holes=(((1.0, 0.5), (1.2, 0.5), (1.2, 0.7)),), soil_depth_m=0.4)],
         fixtures=[Fixture(id="f", name="wall", kind="wall", outline=SQUARE, height_m=2.0)],
         varieties=VARIETIES,
+        backdrop=backdrop(4, 3, angle_deg=5.0),
     )
     document = json.loads(garden_to_bytes(value))
     document["layouts"][0]["supports"] = [

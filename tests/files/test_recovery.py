@@ -11,9 +11,10 @@ from gardencanvas.files.keeping.recovery import claimed, left_over
 from gardencanvas.files.keeping.sittings import Sitting
 from gardencanvas.files.keeping.slices import Slices
 from gardencanvas.files.keeping.versions import versions
-from gardencanvas.garden import edits
+from gardencanvas.garden import edits, laying_under
 from gardencanvas.words.differences import in_words
 from tests.garden.makers import bed, garden, row
+from tests.garden.pictures import backdrop
 
 WHEN = datetime(2027, 3, 1, 12, 0, tzinfo=UTC)
 
@@ -145,7 +146,9 @@ def test_slices_hold_the_same_garden_as_the_file_and_reuse_what_did_not_change()
     slices = Slices()
     before = garden(row("p-1", note='a "quoted" line\n'), row("p-2", crop="radish"), name="{[,]}")
     after = edits.shift(before, "l1", ["p-2"], 0.5, 0.0)
-    for value in (before, after, garden()):
+    under = edits.rebuilt(after, backdrop=backdrop(40, 30))
+    turned = laying_under.turned(under, 5.0)
+    for value in (before, after, under, turned, garden(backdrop=backdrop(4, 3)), garden()):
         assert garden_from_bytes(slices.bytes_of(value), "s") == value
         assert garden_from_bytes(garden_to_bytes(value), "s") == value
 

@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 from gardencanvas.files.errors import CannotWrite
 from gardencanvas.files.keeping import versions as room
 from gardencanvas.files.keeping.versions import LAST, keep_version, thinned, versions
+from gardencanvas.garden.picture import MAX_TEXT
 
 NOW = datetime(2027, 3, 1, 12, 0, tzinfo=UTC)
 
@@ -116,3 +117,8 @@ def test_thinning_again_and_again_ends_as_sparse_as_thinning_once(path, work):
     for n in range(200):
         keep_version(path, str(n).encode(), NOW + timedelta(days=n), work)
     assert 10 <= len(versions(path, work)) <= LAST + 31 + 26
+
+
+def test_ten_versions_with_the_largest_picture_stay_within_what_is_kept():
+    """A megabyte beside the picture is a garden of some 20,000 plants in rows ten times over."""
+    assert LAST * (MAX_TEXT + 1_000_000) <= room.MOST_BYTES
