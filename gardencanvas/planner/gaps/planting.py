@@ -1,12 +1,23 @@
 """Planting a proposal: a pure edit, one step."""
 
+from typing import Protocol
+
 from gardencanvas.garden.edits import add, rebuilt
 from gardencanvas.garden.garden import Garden
+from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.value import new_id
-from gardencanvas.planner.gaps.answers import Proposal
 
 
-def plant(garden: Garden, layout_id: str, proposal: Proposal) -> Garden:
+class Proposed(Protocol):
+    """What holds a planting that can be made."""
+
+    @property
+    def planting(self) -> Planting:
+        """The planting."""
+        ...
+
+
+def plant(garden: Garden, layout_id: str, proposal: Proposed) -> Garden:
     """The garden with the proposal's planting in it; the garden given stays as it is.
 
     Raises

@@ -1,6 +1,6 @@
 """Trying a planting on the real engine: what clashes is carved away or given up, what stays is a proposal."""
 
-from collections.abc import Sequence
+from collections.abc import Generator, Sequence
 from dataclasses import dataclass, field
 from itertools import count
 
@@ -34,12 +34,18 @@ class Tried:
 
 @dataclass(eq=False)
 class Trials:
-    """Trials in one garden, counted."""
+    """Trials in one garden, counted.
+
+    What has a verdict from ``limit`` on is bad; with ``keeping``, so is a finding that becomes worse.
+    """
 
     garden: Garden
     layout: Layout
     checker: Checker
     made: int = 0
+    limit: Verdict = Verdict.CLASHES
+    keeping: bool = False
+    carvings: int = CARVINGS
     before: FitReport = field(init=False)
 
     def __post_init__(self) -> None:
@@ -52,8 +58,19 @@ class Trials:
 
     def attempt(self, planting: Planting) -> Tried | Finding | None:
         """The planting with what clashes taken out; the finding that forbids it; None where it is refused."""
+        steps = self.attempts(planting)
+        while True:
+            try:
+                next(steps)
+            except StopIteration as end:
+                outcome: Tried | Finding | None = end.value
+                return outcome
+
+    def attempts(self, planting: Planting) -> Generator[None, None, Tried | Finding | None]:
+        """The same, with a pause before each time the engine is asked."""
         last: Finding | None = None
-        for _ in range(CARVINGS + 1):
+        for _ in range(self.carvings + 1):
+            yield
             self.made += 1
             try:
                 report = self.checker.update(add(self.garden, self.layout.id, [planting]), self.layout.id)
@@ -70,24 +87,38 @@ class Trials:
         return last
 
     def clashes(self, planting_id: str, report: FitReport) -> list[Finding]:
-        """Clashes that the planting has, or brings to others."""
-        found = [f for f in report.of(planting_id) if f.verdict is Verdict.CLASHES]
+        """What is bad about the planting, or what it brings to others."""
+        found = [f for f in report.of(planting_id) if f.verdict >= self.limit]
         for name, fit in report.plantings.items():
             old = self.before.plantings.get(name)
             if old is None or old is fit or name == planting_id:
                 continue
-            if _clashing(fit.station_verdicts) > _clashing(old.station_verdicts):
+            if self._bad(fit.station_verdicts) > self._bad(old.station_verdicts):
                 found += [
                     f
                     for f in report.findings
-                    if f.plantings[0] == name and f.verdict is Verdict.CLASHES and f not in found
+                    if f.plantings[0] == name and f.verdict >= self.limit and f not in found
                 ]
-        return found
+        return found + [f for f in self._worse(report) if f not in found]
+
+    def _worse(self, report: FitReport) -> list[Finding]:
+        """Troubles of before that are worse now, where they must not be."""
+        if not self.keeping:
+            return []
+        known = {f.id: f.verdict for f in self.before.findings}
+        return [
+            f
+            for f in report.findings
+            if f.verdict >= Verdict.STRAINS and f.verdict > known.get(f.id, f.verdict)
+        ]
+
+    def _bad(self, marks: NDArray[np.uint8]) -> int:
+        return int(np.count_nonzero(marks >= self.limit))
 
     def _to_carve(self, planting: Planting, report: FitReport, bad: Sequence[Finding]) -> Bools | None:
         """Which stations to take out; None where it is no matter of single plants."""
         gone = np.zeros(planting.pattern.count, dtype=bool)
-        own = report.plantings[planting.id].station_verdicts == Verdict.CLASHES
+        own = report.plantings[planting.id].station_verdicts >= self.limit
         for finding in bad:
             if finding.plantings[0] == planting.id:
                 gone |= own
@@ -124,7 +155,3 @@ class Trials:
 
 def _differs(one: float, two: float) -> bool:
     return abs(one - two) >= _LIGHT
-
-
-def _clashing(marks: NDArray[np.uint8]) -> int:
-    return int(np.count_nonzero(marks == Verdict.CLASHES))
