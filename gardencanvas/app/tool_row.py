@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QButtonGroup, QComboBox, QHBoxLayout, QToolButton, QWidget
 
+from gardencanvas.app.name_box import NameBox
 from gardencanvas.app.session import Session
 from gardencanvas.canvas.view import PlanView
 
@@ -36,9 +37,8 @@ class ToolRow(QWidget):
             row.addWidget(button)
         self.buttons["select"].setChecked(True)
         row.addSpacing(12)
-        self.layouts = QComboBox()
+        self.layouts = NameBox()
         self.layouts.setAccessibleName(self.tr("Layout shown"))
-        self.layouts.setToolTip(self.tr("Layout shown"))
         self.layouts.setMaximumWidth(260)
         self.layouts.setMinimumContentsLength(10)
         self.layouts.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
@@ -73,6 +73,7 @@ class ToolRow(QWidget):
             for name, layout_id in names:
                 self.layouts.addItem(name, layout_id)
         self.layouts.setCurrentIndex(self.layouts.findData(self._session.layout_id))
+        self.layouts.setToolTip(self.tr("Layout shown: {0}").format(self.layouts.currentText()))
 
     def _layout_chosen(self) -> None:
         self._session.show_layout(self.layouts.currentData())
