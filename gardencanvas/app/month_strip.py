@@ -13,7 +13,7 @@ from gardencanvas.garden.site import DayOfYear, Frost
 from gardencanvas.season.crop_year import Way, YearSpan
 from gardencanvas.season.dayofyear import MONTH_DAYS, MONTH_STARTS, YEAR, day_index
 from gardencanvas.words.crop_year import Lane, lanes, span_words, year_words
-from gardencanvas.words.plain import MONTHS
+from gardencanvas.words.plain import month_name, short_month
 
 _GAP = 5  # pixels between ways of starting
 
@@ -100,13 +100,14 @@ class MonthStrip(QWidget):
                 frosty = QRectF(left, head, right - left, bottom - head)
                 painter.fillRect(frosty, QColor(self._colours.frost))
         metrics, day = painter.fontMetrics(), 0
-        whole = max(metrics.horizontalAdvance(m[:3]) for m in MONTHS) < (self._x(YEAR) - self._x(0)) / 12 - 4
+        widest = max(metrics.horizontalAdvance(short_month(m)) for m in range(1, 13))
+        whole = widest < (self._x(YEAR) - self._x(0)) / 12 - 4
         for number in range(12):
             month = (self._first_month - 1 + number) % 12
             left, right = self._x(day), self._x(day + MONTH_DAYS[month])
             painter.setPen(QPen(QColor(self._colours.grid_strong)))
             painter.drawLine(QPointF(left, head), QPointF(left, bottom))
-            name = MONTHS[month][: 3 if whole else 1]
+            name = short_month(month + 1) if whole else month_name(month + 1)[0]
             painter.setPen(QColor(self._colours.quiet))
             painter.drawText(QRectF(left, 0, right - left, head), Qt.AlignmentFlag.AlignCenter, name)
             day += MONTH_DAYS[month]

@@ -239,7 +239,9 @@ class Session(Desk):
         if saved is None:
             session.history.set_unsaved()
         else:
-            session.history.push(worked, QCoreApplication.translate("Session", "Work before the program ended"))
+            session.history.push(
+                worked, QCoreApplication.translate("Session", "Work before the program ended")
+            )
         return session
 
     def _clean_changed(self, clean: bool) -> None:

@@ -335,7 +335,9 @@ def edit_site(session: Session, parent: QWidget | None = None, units: Units = "m
     dialog.deleteLater()
     if site is None:
         return False
-    return session.propose(rebuilt(session.garden, site=site), QCoreApplication.translate("SiteDialog", "Change the site"))
+    return session.propose(
+        rebuilt(session.garden, site=site), QCoreApplication.translate("SiteDialog", "Change the site")
+    )
 
 
 def _heading(text: str) -> PlainLabel:

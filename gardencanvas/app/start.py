@@ -11,7 +11,7 @@ from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import QApplication, QMessageBox
 
 from gardencanvas import __version__
-from gardencanvas.app import faults, settings
+from gardencanvas.app import faults, language, settings
 from gardencanvas.app.opening import Opening
 from gardencanvas.app.session import Session
 from gardencanvas.app.window import MainWindow
@@ -65,6 +65,7 @@ def new_garden(year: int | None = None) -> Garden:
 def run_window(argv: Sequence[str]) -> int:
     """Open the window and run until it is closed; the exit code."""
     app = application()
+    language.install(app, language.chosen())
     try:
         session = _session(list(argv))
     except FileRefused as error:

@@ -1,4 +1,4 @@
-"""The language that sentences are said in.
+"""The language that sentences are said in, and how it writes numbers.
 
 Sentences are written in English where they are made. The window installs a translation here (it has Qt's
 translator); without one, as on the command line, they stay English.
@@ -12,13 +12,37 @@ Translate = Callable[[str, int | None], str]
 CONTEXT = "words"
 """The context that these texts have in the translation files."""
 
+ENGLISH = "en"
+_COMMA = frozenset({"de"})
+"""Languages that write a decimal comma, and a point between thousands (for German: DIN 1333)."""
+_SWAPPED = str.maketrans(".,", ",.")
+
 _translate: Translate | None = None
+_code = ENGLISH
 
 
-def speak(translate: Translate | None) -> None:
-    """Say everything through `translate` from now on; in English where it is None."""
-    global _translate
-    _translate = translate
+def speak(translate: Translate | None, code: str = ENGLISH) -> None:
+    """Say everything through `translate` from now on; in English where it is None.
+
+    `code` names the language as in ISO 639-1: names of crops and the marks in numbers follow it.
+    """
+    global _translate, _code
+    _translate, _code = translate, code
+
+
+def spoken() -> str:
+    """The code of the language shown, as in ISO 639-1."""
+    return _code
+
+
+def figure(number: float, form: str = "g") -> str:
+    """A number in a format of Python's, with the decimal mark of the language: ``0.32``, ``0,32``."""
+    return local(format(number, form))
+
+
+def local(written: str) -> str:
+    """A number written with a decimal point, with the marks of the language shown."""
+    return written.translate(_SWAPPED) if _code in _COMMA else written
 
 
 def say(text: str, **values: object) -> str:

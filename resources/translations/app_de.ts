@@ -2657,11 +2657,6 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
-        <source>path</source>
-        <translation>Weg</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/outline.py"/>
         <source>planting</source>
         <translation>Pflanzung</translation>
     </message>
@@ -2674,6 +2669,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/outline.py"/>
         <source>{0}, {1}, harvest {2}</source>
         <translation>{0}, {1}, Ernte {2}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/outline.py"/>
+        <source>path</source>
+        <translation type="vanished">Weg</translation>
     </message>
 </context>
 <context>
@@ -2737,12 +2737,12 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>Write days as in 12 May; write none for a year without frost</source>
-        <translation>Tage wie 12. Mai schreiben; „kein“ für ein Jahr ohne Frost</translation>
+        <translation>Tage wie 12. Mai schreiben; „kein Frost“ für ein Jahr ohne Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>“{0}” is no day: write it as in 12 May, or none.</source>
-        <translation>„{0}“ ist kein Tag: wie 12. Mai schreiben oder „kein“.</translation>
+        <translation>„{0}“ ist kein Tag: wie 12. Mai schreiben oder „kein Frost“.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/past_table.py"/>
@@ -3024,7 +3024,7 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/comparing/plans_dialog.py"/>
         <source>Left: {0}. Right: {1}. Another verdict: {2}. To copy plantings or a selected bed, drag them across.</source>
-        <translation type="unfinished"></translation>
+        <translation>Links: {0}. Rechts: {1}. Anderes Urteil: {2}. Pflanzungen oder ein ausgewähltes Beet zum Kopieren hinüberziehen.</translation>
     </message>
 </context>
 <context>
@@ -3613,11 +3613,6 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <name>RangeGrid</name>
     <message>
         <location filename="gardencanvas/app/own_form/ranges.py"/>
-        <source>years</source>
-        <translation>Jahre</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/own_form/ranges.py"/>
         <source>least</source>
         <translation>mindestens</translation>
     </message>
@@ -3630,6 +3625,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/own_form/ranges.py"/>
         <source>most</source>
         <translation>höchstens</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/own_form/ranges.py"/>
+        <source>years</source>
+        <translation type="vanished">Jahre</translation>
     </message>
 </context>
 <context>
@@ -4078,11 +4078,6 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/tin/looks.py"/>
-        <source>{0} roots</source>
-        <translation>Wurzeln: {0}</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/tin/looks.py"/>
         <source>lower</source>
         <translation>niedriger</translation>
     </message>
@@ -4190,6 +4185,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Take it out…</source>
         <translation>Herausnehmen …</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/tin/looks.py"/>
+        <source>{0} roots</source>
+        <translation type="vanished">Wurzeln: {0}</translation>
     </message>
 </context>
 <context>
@@ -4300,7 +4300,7 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/session.py"/>
         <source>Work before the program ended</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit vor dem Ende des Programms</translation>
     </message>
 </context>
 <context>
@@ -4411,7 +4411,7 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Change the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Standort ändern</translation>
     </message>
 </context>
 <context>
@@ -4691,6 +4691,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <source>Fit the plan (Ctrl+9)</source>
         <translation>Plan einpassen (Strg+9)</translation>
     </message>
+    <message>
+        <location filename="gardencanvas/app/tool_row.py"/>
+        <source>Layout shown: {0}</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>TwoPlans</name>
@@ -4945,8 +4950,18 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
+        <source>Lan&amp;guage</source>
+        <translation>S&amp;prache</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/view.py"/>
         <source>Select something first.</source>
         <translation>Zuerst etwas auswählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/view.py"/>
+        <source>The language changes when the program is opened the next time.</source>
+        <translation>Die Sprache wechselt beim nächsten Öffnen des Programms.</translation>
     </message>
 </context>
 <context>
@@ -4985,6 +5000,19 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/site/year_picture.py"/>
         <source>first frost {0}</source>
         <translation>erster Frost {0}</translation>
+    </message>
+</context>
+<context>
+    <name>words</name>
+    <message>
+        <location filename="gardencanvas/app/comparing/plot.py"/>
+        <source>{line}: {most} {unit} at most</source>
+        <translation>{line}: höchstens {most} {unit}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/typed.py"/>
+        <source>no frost</source>
+        <translation>kein Frost</translation>
     </message>
 </context>
 </TS>

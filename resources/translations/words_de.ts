@@ -15,6 +15,11 @@
     </message>
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
+        <source>per m²</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/amounts.py"/>
         <source>kg/m²</source>
         <translation type="unfinished"></translation>
     </message>
@@ -961,6 +966,11 @@
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
+        <source>Half as heavy as alone at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Sowing depth</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1167,42 +1177,6 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Crop coefficient, end</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/crop_facts.py"/>
-        <source>sown in place</source>
-        <translation>Direktsaat</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/crop_facts.py"/>
-        <source>raised, planted out</source>
-        <translation>vorgezogen, ausgepflanzt</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/crop_facts.py"/>
-        <source>set in place</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/crop_facts.py"/>
-        <source>once, the plant goes</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/crop_facts.py"/>
-        <source>picked over</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/crop_facts.py"/>
-        <source>cut and come again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/crop_facts.py"/>
-        <location filename="gardencanvas/words/named.py"/>
-        <source>none</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1499,6 +1473,62 @@
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <location filename="gardencanvas/words/filling.py"/>
+        <source>Nothing else uses this space while they stand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/filling.py"/>
+        <source>They share the space with what grows there, and it works.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/filling.py"/>
+        <source>It works at a cost:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/filling.py"/>
+        <source>free strip {begin} – {end} from its edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/filling.py"/>
+        <source>{n} plants fit: {pattern}.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/filling.py"/>
+        <source>{n} more things strain.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/filling.py"/>
+        <source>Nothing there can be planted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/filling.py"/>
+        <source>That would be more plants than one planting may hold: choose a part of the bed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/filling.py"/>
+        <source>No {crop} fits there: {why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/filling.py"/>
+        <source>No {crop} fits there: no place keeps its distance from the edge and from what grows there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{others}, of the same height, takes {share} of the light and ground of {who}, {when}.</source>
         <translation type="unfinished"></translation>
@@ -1641,6 +1671,271 @@
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: outside every bed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>harvest for its ground and days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>harvest in all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>soon harvested</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>days to spare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>nothing strains</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>There is no bed in this layout.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{share} of the beds’ ground, over the whole year, is covered by no plant.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{area} beside {plantings}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>free {days}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{share} light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{height} high at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{depth} of soil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>sow on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>set on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>sow under glass on {sow}, plant out on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>plant out on {day}, from plants sown by {sow}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>plant out on {day}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>staggered block, {spacing} apart each way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>block, {spacing} apart each way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>a single plant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>loose plants, {spacing} apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>1 row, every {spacing}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{rows} rows, every {spacing}, rows {across} apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>harvest {days}, about {weight}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>stands until {day}; no harvest is counted this season</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>harvest {days}; no weight is on record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>nothing waits for its ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>ripens in {years} of 10 years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>over by {day} in nine years of ten</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{n} days late</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{n} days to spare</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{n} days late in a late year (one in ten)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{n} days to spare in a late year (one in ten)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{grams} a m² and day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{n} days on {area}</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>full marks for {parts}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>Ranks by {parts}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>Its family last grew here in {year}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{planting}: light {before} → {after}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{plants} in {bed}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>There is no bed. Choose a place in a bed, or draw one there first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>No crop satisfies all that is asked for. Ask for less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{crop}: there is no day in the year to start it here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{crop}: cannot be started now; the next good day is about {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{crop}: {share} of open-sky light reaches the place; it needs {least} at least.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{crop}: clashes ({kind}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{crop}: clashes with {other} ({kind}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>Possible after {day}, or elsewhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{crop}: {room} of room are missing beside {other}. Possible once that is out, {day}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/gaps.py"/>
+        <source>{crop}: {room} of room are missing; a plant wants {wants} each way. Choose a larger place.</source>
         <translation type="unfinished"></translation>
     </message>
     <message numerus="yes">
@@ -2080,6 +2375,171 @@
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
+        <source>fruiting vegetable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>leaf vegetable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>brassica</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>root and tuber</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>allium</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>legume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>perennial vegetable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>grain</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>herb</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>flower</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>soft fruit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>green manure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>sown in place</source>
+        <translation>Direktsaat</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>raised, planted out</source>
+        <translation>vorgezogen, ausgepflanzt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>set in place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>once, the plant goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>picked over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>cut and come again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>crowding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>shading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>roots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>family</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>timing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>frost</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>rotation</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>support</source>
+        <translation>Stütze</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>cover</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>outside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>shallow roots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>medium roots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>deep roots</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
         <source>fewer pests</source>
         <translation type="unfinished"></translation>
     </message>
@@ -2117,11 +2577,6 @@
         <location filename="gardencanvas/words/named.py"/>
         <source>shared pest</source>
         <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/named.py"/>
-        <source>support</source>
-        <translation>Stütze</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
@@ -2206,6 +2661,21 @@
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>growing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>past years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>estimated</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2389,6 +2859,146 @@
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{who} needs bees at its flowers and lies under {cover} {days}: open it by day, or few fruits set.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>January</source>
+        <translation>Januar</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>February</source>
+        <translation>Februar</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>March</source>
+        <translation>März</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>April</source>
+        <translation>April</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>May</source>
+        <translation>Mai</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>June</source>
+        <translation>Juni</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>July</source>
+        <translation>Juli</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>August</source>
+        <translation>August</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>September</source>
+        <translation>September</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>October</source>
+        <translation>Oktober</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>November</source>
+        <translation>November</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>December</source>
+        <translation>Dezember</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Jan</source>
+        <translation>Jan.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Feb</source>
+        <translation>Feb.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Mar</source>
+        <translation>März</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Apr</source>
+        <translation>Apr.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Jun</source>
+        <translation>Juni</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Jul</source>
+        <translation>Juli</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Aug</source>
+        <translation>Aug.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Sep</source>
+        <translation>Sept.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Oct</source>
+        <translation>Okt.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Nov</source>
+        <translation>Nov.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>Dec</source>
+        <translation>Dez.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>{day} {month}</source>
+        <translation>{day}. {month}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>{day} {month} {year}</source>
+        <translation>{day}. {month} {year}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>{first} – {last} {month}</source>
+        <translation>{first}.–{last}. {month}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>{crop} “{variety}”</source>
+        <translation>{crop} „{variety}“</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>{crop}, {n} varieties</source>
+        <translation>{crop}, {n} Sorten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
@@ -2802,6 +3412,7 @@
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
+        <location filename="gardencanvas/words/why.py"/>
         <source>Source: {source}.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -3115,6 +3726,176 @@
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>It wants {least} to grow, and a day's mean is as warm from {since}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>The limits are common practice put into numbers, not measurements.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Leaves mixed at one height share the light by their area times extinction, k L (Spitters and Aerts 1983): with others' leaves x times its own on its ground a plant captures (1 − exp(−k L (1 + x))) / (1 + x), set against what it captures among its like at the usual spacing. Footprints are discs of the ground the leaves cover, overlap is exact, all neighbours add up as far as they are alike in height (from 0, one {unlike} as high as the other, to 1 from {alike} on), and each week counts by the size of the plant. With less than {strains} left it strains, with less than {clashes} it clashes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>The distance in the row, and the ground each station has, are set against the usual spacing and the closest one in any source; a clump is one station, at the spacing times the root of its seedlings. Closer than the closest source strains; where there are {plants} plants for each one the usual spacing has room for, it clashes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>The spacing lies within what the sources allow, and closer than usual: more plants, each smaller. It is told from {plants} plants for each one of the usual spacing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Size follows the yield–density relation 1/w = a + bN (w: weight of a plant, N: plants per m²; Shinozaki and Kira 1956): with D times the usual number a plant weighs 1/(1 − c + cD) of the usual, where c, how far plants hold each other back at the usual spacing, follows from published densities of onion and maize, and is taken as {low} to {high} of all others (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Light that reaches a plant is that of the open sky, less what fixtures hide, less what taller leaves over it take (Beer–Lambert: 1 − exp(−k × leaf area), on the part of its footprint they cover), less what taller plants beside it hide of the sky and of the sun's path at this latitude, month by month. Each week counts by its sunlight and by how large the plant is. Below what a full crop needs it strains, below what it needs to crop at all it clashes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Taller leaves take 1 − exp(−k × leaf area) of the light over the part of the plant they cover (Beer–Lambert, Monsi and Saeki 1953), and the lower plant catches its own share of what is left. It is told from {taken} taken, and stays in order while the lower plant keeps the light a full crop needs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Walls, fences, hedges, trees and sheds hide part of the sky and of the sun's path at this latitude; what is left is averaged over the plant's own time, by sunlight and by its size. Below what a full crop needs it strains, below what it needs to crop at all it clashes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Roots thin out with depth as 1 − exp(−3 x / depth) (Gerwitz and Page 1974); two crops' roots overlap by the lesser share in each band of depth, added up (Schoener 1970). Times the ground in which both root zones lie and the time both grow, that gives how much of a plant's soil the other takes, shared evenly among all roots in it. Times how much both want the same water or food, from {strains} on it strains; roots alone never make a clash. The limit is common practice put into a number.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Roots thin out with depth as 1 − exp(−3 x / depth) (Gerwitz and Page 1974); the lesser share in each band of depth, added up, is their overlap (Schoener 1970). At {apart} or less they are told as apart. It is a matter of degree: most roots of all vegetables lie near the surface, and deep beside shallow ones still overlap by more than half.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Competition of roots is reckoned from how deep each crop roots. No source gives that for one of these, so nothing was reckoned: that nothing is said of their roots does not mean that all is well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>What trials of these two crops side by side report, with how many there are. Yield of both together is told as a land equivalent ratio: the ground that the crops alone would need for the same harvest. A reported loss strains only where leaves overlap for {days} days and no other trial found a gain or no loss. Pests and their enemies carry no number: what was counted in one place does not hold in another.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Plants of one botanical family share many pests and diseases. Neighbours are plants whose leaves come within a hand's breadth for {days} days. It is told and changes nothing by itself: the evidence does not carry a number for one garden.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>The sources put each crop's need of water as low, medium or high. Low beside high is told; a perennial of dry ground strains, since kept moist it grows soft and rots (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Both need much water, their leaves overlap, and the stages in which the sources say lack of water costs most fall together for {days} days or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>The neighbour closes over a plant in the first week from which on it leaves it less than a full crop needs: of the light from above (Beer–Lambert), times what it keeps among leaves of its own height. Days to spare are counted from the last harvest to that day, in an average year and in the coldest and warmest of ten. Below 0 it strains; where less than it needs to crop at all is left for a third of its time, it clashes. The limits are common practice put into numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>The one is out before the other goes in, and their footprints cover the same ground: {share} or more of a plant's (common practice). Growing times are those of the sources at this place's warmth.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>A climber finds a support within {reach}, or the stems of a crop that holds it and is up in time. A planting counts as held when {share} of its stations are (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>A support carries as many stations as fit along it at the closest spacing the sources give, on both sides of a row, or round a stake (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>Beans that do not climb and grow {height} tall or more hold each other up; from {times} times the usual distance they cannot reach each other (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>A crop that the sources say wants a stake or net, or one that stands {height} tall and free, is blown over where nothing holds or shelters it. It counts as held by a support within {reach}, and as sheltered near what is built or grown on the plot, out to {lee} times its height, or with {among} or more of its own planting within {near} (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>Grown to more than {times} times the cover's height, a plant bends under it, and frost and pests reach the leaves that touch it (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>Its fruits set only where insects reach the flowers, and a closed cover lies over it while it flowers: from {set_days} days before the first harvest to {last_days} before the last. It is told from {days} days on (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>The bed's depth of soil is set against the least effective root depth that the sources give, or what the roots reach before the crop is out, where that is less.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>Stations on a path, more than {edge} from its edge, stand in trodden soil (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>Beds are drawn where the soil is prepared; stations outside all of them are counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>Lifting it with a fork breaks the soil as wide as its roots or tubers spread and {fork} beyond. A neighbour there that still grows and roots no deeper than {depth} loses roots (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_place.py"/>
+        <source>From a path or a bed's edge one reaches {arm} into a bed without stepping on it, which is why beds are made twice as wide at most. What is picked again and again must lie within reach on some side, and no dense crop taller than {height} may close every way to it (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_weather.py"/>
+        <source>Two hundred years are simulated day by day from this place's monthly climate: the warmth of the year, weather that lasts some days, and the dates of frost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_weather.py"/>
+        <source>Counted are the years in which frost that kills the crop comes after the day its plants stand open to it. From {strains} it strains, from {clashes} it clashes: after the typical last frost half of all years still have one, and growers wait a week or more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_weather.py"/>
+        <source>Growth goes by warmth gathered above the crop's base temperature. Fewer than {strains} of years with a harvest strain, fewer than {clashes} clash (common practice).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_weather.py"/>
+        <source>The crop must stand through the winter to be harvested, and frost colder than it lives through ends it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_weather.py"/>
+        <source>Counted are the years in which it ripens before killing frost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why_weather.py"/>
+        <source>Seed does not germinate, and plants do not grow, below a temperature that the sources give. Days from the start until an average year offers it are counted: {days} days do no harm to tender and half-hardy crops, {hardy_days} to hardy ones (common practice).</source>
         <translation type="unfinished"></translation>
     </message>
 </context>

@@ -8,7 +8,8 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QWidget
 
 from gardencanvas.canvas.palette import Palette, palette
-from gardencanvas.words.plain import MONTHS
+from gardencanvas.words.language import figure, say
+from gardencanvas.words.plain import short_month
 
 # two of the Okabe & Ito set that stay apart for every colour vision, and in grey by their dash
 _LINES = (("#0072B2", Qt.PenStyle.SolidLine), ("#D55E00", Qt.PenStyle.DashLine))
@@ -59,7 +60,7 @@ def _grid(
         painter.setPen(QPen(QColor(colours.line), 1))
         painter.drawLine(QPointF(chart.left(), y), QPointF(chart.right(), y))
         painter.setPen(quiet)
-        text = f"{top * share:g} {unit}" if share == 1.0 else f"{top * share:g}"
+        text = f"{figure(top * share)} {unit}" if share == 1.0 else figure(top * share)
         flags = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         painter.drawText(QRectF(chart.left() - _LEFT, y - 8, _LEFT - 6, 16), flags, text)
     weeks = max((len(line.values) for line in lines), default=0)
@@ -69,7 +70,12 @@ def _grid(
     for number, week in enumerate(longest.weeks):
         if week.day <= 7:
             x = chart.left() + number / max(weeks - 1, 1) * chart.width()
-            painter.drawText(QPointF(x - 8, chart.bottom() + 15), MONTHS[week.month - 1][:3])
+            painter.drawText(QPointF(x - 8, chart.bottom() + 15), short_month(week.month))
+
+
+def _most(line: Line, unit: str) -> str:
+    most = figure(max(line.values, default=0.0), ".3g")
+    return say("{line}: {most} {unit} at most", line=line.name, most=most, unit=unit)
 
 
 def _points(chart: QRectF, top: float, values: tuple[float, ...]) -> QPolygonF:
@@ -122,8 +128,7 @@ class Plot(QWidget):
     def show_lines(self, unit: str, lines: tuple[Line, ...], colours: Palette) -> None:
         """Show these lines."""
         self._unit, self._lines, self._colours = unit, lines, colours
-        told = ", ".join(f"{line.name}: {max(line.values, default=0.0):.3g} {unit} at most" for line in lines)
-        self.setAccessibleDescription(told)
+        self.setAccessibleDescription(", ".join(_most(line, unit) for line in lines))
         self.update()
 
     def sizeHint(self) -> QSize:

@@ -2,7 +2,7 @@
 
 from PySide6.QtCore import QObject
 
-from gardencanvas.app import settings, theme
+from gardencanvas.app import language, settings, theme
 from gardencanvas.app.menus.bar import Menus
 
 
@@ -43,6 +43,10 @@ class ViewMenu(QObject):
         menus.choice(units, "units", "metric", {
             "metric": self.tr("&Centimetres and metres"), "imperial": self.tr("&Inches and feet"),
         }, self._units)  # fmt: skip
+        tongue = menu.addMenu(self.tr("Lan&guage"))
+        menus.choice(tongue, "language", language.SYSTEM, {
+            language.SYSTEM: self.tr("As the &system"), **language.LANGUAGES,
+        }, self._language)  # fmt: skip
 
     def _nothing_selected(self) -> str:
         return "" if self._menus.session.selection else self.tr("Select something first.")
@@ -62,6 +66,10 @@ class ViewMenu(QObject):
         settings.keep("theme", name)
         self._window.dark = theme.wants_dark(name)
         self._window.apply_look()
+
+    def _language(self, code: str) -> None:
+        settings.keep("language", code)
+        self._window.say(self.tr("The language changes when the program is opened the next time."))
 
     def _units(self, units: str) -> None:
         settings.keep("units", units)

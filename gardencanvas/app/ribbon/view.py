@@ -25,7 +25,7 @@ from gardencanvas.garden.edits import rebuilt, replace
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting, Start
-from gardencanvas.words.plain import MONTHS, day
+from gardencanvas.words.plain import day, short_month
 
 _HEAD = 26
 _BAR = 20
@@ -251,7 +251,7 @@ class RibbonView(QAbstractScrollArea):
                 painter.drawLine(QPointF(x, _HEAD - 4), QPointF(x, area.height()))
                 painter.setPen(QColor(self._colours.quiet))
                 room = QRectF(x + 4, 2, max(self.x_of(after) - x - 6, 0), _HEAD - 6)
-                name = MONTHS[on.month - 1][:3]
+                name = short_month(on.month)
                 if on.month == 1 or on <= self._first:
                     name += f" {on.year}"
                 shown = painter.fontMetrics().elidedText(name, Qt.TextElideMode.ElideNone, int(room.width()))

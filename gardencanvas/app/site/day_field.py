@@ -4,7 +4,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSpinBox, QWidget
 
 from gardencanvas.garden.site import DayOfYear
-from gardencanvas.words.plain import MONTHS
+from gardencanvas.words.plain import month_name
 
 _LENGTHS = (31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 
@@ -19,7 +19,7 @@ class DayOfYearField(QWidget):
         self.day, self.month = QSpinBox(), QComboBox()
         self.day.setAccessibleName(self.tr("{0}, day").format(name))
         self.month.setAccessibleName(self.tr("{0}, month").format(name))
-        self.month.addItems(MONTHS)
+        self.month.addItems([month_name(month) for month in range(1, 13)])
         self.day.lineEdit().setTextMargins(6, 0, 0, 0)
         self.show_day(day)
         self.day.valueChanged.connect(self.edited)

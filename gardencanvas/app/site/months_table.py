@@ -10,7 +10,7 @@ from gardencanvas.app.site.problem import Problem
 from gardencanvas.app.site.typed import number
 from gardencanvas.app.site.typed_table import TypedTable
 from gardencanvas.garden.site import Climate
-from gardencanvas.words.plain import MONTHS, Units
+from gardencanvas.words.plain import Units, month_name, short_month
 
 MEAN, LOW, HIGH, RAIN = range(4)
 _VALUE = Qt.ItemDataRole.UserRole  # what a cell means, in °C or mm; None while it is empty or wrong
@@ -48,7 +48,7 @@ class MonthsTable(TypedTable):
         self._units = (warmth, warmth, warmth, water)
         self.setAccessibleName(self.tr("Monthly climate"))
         self.setAccessibleDescription(self.tr("Enter or a digit edits a cell; rows can be pasted"))
-        self.setHorizontalHeaderLabels([month[:3] for month in MONTHS])
+        self.setHorizontalHeaderLabels([short_month(month) for month in range(1, 13)])
         self._row_names = [self.tr("Mean"), self.tr("Minimum"), self.tr("Maximum"), self.tr("Rain")]
         self.setVerticalHeaderLabels(
             [f"{name} {unit.name}" for name, unit in zip(self._row_names, self._units, strict=True)]
@@ -151,11 +151,11 @@ class MonthsTable(TypedTable):
         for column in range(12):
             text = self.text(row, column)
             if not text:
-                missing.append(MONTHS[column][:3])
+                missing.append(short_month(column + 1))
             elif self._value(row, column) is None:
                 faults.append(
                     self.tr("{0}, {1}: “{2}” is not a number from {3} to {4} {5}.").format(
-                        name, MONTHS[column], _short(text), unit.text(low), unit.text(high), unit.name
+                        name, month_name(column + 1), _short(text), unit.text(low), unit.text(high), unit.name
                     )
                 )
         if missing and row == MEAN:
@@ -185,7 +185,7 @@ class MonthsTable(TypedTable):
             LOW: self.tr("{0}: the minimum lies above the mean."),
             HIGH: self.tr("{0}: the maximum lies below the mean."),
         }
-        return [sentences[row].format(MONTHS[column]) for row, column in self._out_of_order()]
+        return [sentences[row].format(month_name(column + 1)) for row, column in self._out_of_order()]
 
     # editing
 

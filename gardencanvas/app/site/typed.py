@@ -4,15 +4,16 @@ import re
 from typing import Literal
 
 from gardencanvas.garden.site import DayOfYear
-from gardencanvas.words.plain import MONTHS
+from gardencanvas.words.language import say
+from gardencanvas.words.plain import MONTHS, month_name, short_month
 
 _LONGEST = 40  # characters
 _NUMBER = re.compile(r"[+-]?(\d{1,5}([.,]\d*)?|[.,]\d+)", re.ASCII)
 _MONTH_LENGTHS = (31, 29, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31)
 _ISO = re.compile(r"(?:\d{4}-)?(\d{1,2})-(\d{1,2})", re.ASCII)
 _POINTS = re.compile(r"(\d{1,2})\s*\.\s*(\d{1,2})\s*\.?(?:\s*\d{2,4})?", re.ASCII)
-_DAY_WORD = re.compile(r"(\d{1,2})\.?\s*([a-z]{3,})\.?(?:\s*\d{4})?", re.ASCII)
-_WORD_DAY = re.compile(r"([a-z]{3,})\.?\s*(\d{1,2})(?:\s*,?\s*\d{4})?", re.ASCII)
+_DAY_WORD = re.compile(r"([0-9]{1,2})\.?\s*([^\W\d_]{3,})\.?(?:\s*[0-9]{4})?")
+_WORD_DAY = re.compile(r"([^\W\d_]{3,})\.?\s*([0-9]{1,2})(?:\s*,?\s*[0-9]{4})?")
 _SLASHED = re.compile(r"\d{1,2}\s*/\s*\d{1,2}.*", re.ASCII)
 NEVER = frozenset({"none", "no frost", "never"})
 
@@ -47,7 +48,7 @@ def day_of_year(text: str) -> DayOfYear | None:
     written = text.strip().lower()
     if len(written) > _LONGEST:
         raise BadDay("unreadable")
-    if written in NEVER:
+    if written in NEVER or written == say("no frost").lower():
         return None
     if _SLASHED.fullmatch(written):
         raise BadDay("day or month")
@@ -63,9 +64,10 @@ def day_of_year(text: str) -> DayOfYear | None:
 
 
 def _month(word: str) -> int:
-    for place, name in enumerate(MONTHS):
-        if name.lower().startswith(word) or (word == "sept" and place == 8):
-            return place + 1
+    for month, english in enumerate(MONTHS, start=1):
+        names = (english, month_name(month), short_month(month).rstrip("."))
+        if any(name.lower().startswith(word) for name in names) or (word == "sept" and month == 9):
+            return month
     raise BadDay("unreadable")
 
 
