@@ -37,6 +37,7 @@ BOUNDS: dict[str, Bound] = {
     "between_rows_m": Bound(0.02, 8.0, "m", "broadcast salads to small trees"),
     "clump_spacing_m": Bound(0.02, 4.0, "m", "cress to squash hills"),
     "clump_plants": Bound(1.0, 60.0, "plants", "one plant to a pinch of chives"),
+    "half_weight_per_m2": Bound(0.01, 5000.0, "per m²", "rambling squash to cress"),
     "sowing_depth_m": Bound(0.0, 0.5, "m", "seed that needs light to deep bulbs"),
     "germination_min_c": Bound(-5.0, 45.0, "°C", "seed sprouts in thawing soil at the lowest"),
     "germination_best_c": Bound(-5.0, 45.0, "°C", "between thawing and scorched soil"),

@@ -184,6 +184,7 @@ class Crop(Record):
     between_rows_m: Quantity | None = None
     clump_spacing_m: Quantity | None = None
     clump_plants: Quantity | None = None
+    half_weight_per_m2: Quantity | None = None  # plants per m² at which each weighs half of one alone
     sowing_depth_m: Quantity | None = None
     germination_min_c: Quantity | None = None
     germination_best_c: Quantity | None = None

@@ -13,6 +13,7 @@ from typing import NamedTuple
 import numpy as np
 from numpy.typing import NDArray
 
+from gardencanvas.fit.density import HeldBack, sizes_among
 from gardencanvas.fit.ground import Ground
 from gardencanvas.fit.own import Spare
 from gardencanvas.season.course import Weeks
@@ -50,7 +51,9 @@ class Alone(NamedTuple):
     covers, to the first harvest of a crop cut once and the last of all others. ``leaf``, shape (weeks,), is
     its leaf area times extinction, ``usual`` what it captures among its like at the usual spacing. ``own``,
     shape (stations, sizes), is the crowd of its own plants; ``kept``, shape (stations,), what that leaves of
-    its whole growth. ``weekly``, shape (stations, weeks of growth), is the same week by week.
+    its whole growth. ``weekly``, shape (stations, weeks of growth), is the same week by week. ``heavier``,
+    shape (stations,), is what published densities of the crop say of its weight over what capture alone says,
+    and is in both; None where there are none.
     """
 
     weight: Floats
@@ -60,11 +63,13 @@ class Alone(NamedTuple):
     size_of_week: NDArray[np.intp]
     kept: Floats
     weekly: Floats
+    heavier: Floats | None
 
 
 def alone(
-    weeks: Weeks, growth: tuple[int, int], radius_m: Floats, leaf: Floats, ground: Ground, spare: Spare
-) -> Alone:
+    weeks: Weeks, growth: tuple[int, int], radius_m: Floats, leaf: Floats, ground: Ground, spare: Spare,
+    back: HeldBack,
+) -> Alone:  # fmt: skip
     """How a stand grows among its own plants.
 
     Parameters
@@ -76,6 +81,9 @@ def alone(
         footprint: it grows so many fewer leaves.
     spare
         Crowds at the usual spacing and at its own.
+    back
+        How far its plants hold each other back. Where that is published of the crop, it tells what they leave
+        each other; discs and light know nothing of its roots.
     """
     week = np.arange(weeks.count)
     square = radius_m * radius_m
@@ -88,4 +96,11 @@ def alone(
     grows = slice(growth[0], growth[1] + 1)
     weekly = kept(leaf[grows], spare.own[:, spare.size_of_week[grows]], usual[grows])
     whole: Floats = weekly @ weight[grows] if weight.any() else np.ones(len(spare.own))
-    return Alone(weight, leaf, usual, spare.own, spare.size_of_week, whole, weekly)
+    if not back.known:
+        return Alone(weight, leaf, usual, spare.own, spare.size_of_week, whole, weekly, None)
+    peak = int(radius_m.argmax())
+    among = spare.own[:, spare.size_of_week[peak]]
+    size = sizes_among(among, float(radius_m[peak]), ground.along_m, ground.across_m, back.mid)
+    heavier = size / np.maximum(whole, 1e-9)
+    weekly = weekly * heavier[:, None]
+    return Alone(weight, leaf, usual, spare.own, spare.size_of_week, size, weekly, heavier)

@@ -65,7 +65,9 @@ def lost_to(stand: Stand, stations: Ints, weeks: Ints, crowd: Floats, over: Floa
         before = alone.weekly[stations][:, at]
     else:
         before = kept(leaf, own, usual)
-    lost: Floats = before - kept(leaf, own + crowd, usual) * np.exp(over)
+        before = before if alone.heavier is None else before * alone.heavier[stations, None]
+    after = kept(leaf, own + crowd, usual) * np.exp(over)
+    lost: Floats = before - (after if alone.heavier is None else after * alone.heavier[stations, None])
     return lost
 
 

@@ -7,6 +7,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.fit.codes import Code
+from gardencanvas.fit.density import held_back, size_at
 from gardencanvas.fit.ground import pattern_spacing
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.near import own_pairs
@@ -18,8 +19,6 @@ from gardencanvas.fit.thresholds import (
     CLUMP_CLOSE,
     DENSE,
     DENSE_AND_CLOSE,
-    HELD_BACK_HIGH,
-    HELD_BACK_LOW,
     SOURCE,
 )
 from gardencanvas.garden.pattern import Spots
@@ -68,23 +67,6 @@ def spacing(stands: Sequence[Stand]) -> Judged | None:
     return _judged(stand, rule, np.arange(stand.planting.pattern.count), verdict, along, density)
 
 
-def size_at(density: float, held_back: float) -> float:
-    """Weight of a plant over its weight at the usual spacing: 1 / (1 − c + c D).
-
-    The reciprocal yield law 1/w = a + bN (Shinozaki & Kira 1956) with D = N/N_usual; c = bN/(a + bN) at the
-    usual number is how far plants hold each other back there: 0 for plants that do not notice each other, 1
-    where the yield per m² no longer depends on their number.
-
-    Parameters
-    ----------
-    density
-        Plants for each one of the usual spacing, D.
-    held_back
-        c, 0–1.
-    """
-    return 1.0 / (1.0 - held_back + held_back * density)
-
-
 def _rule(stand: Stand) -> _Rule:
     crop, ground = stand.crop, stand.ground
     usual = (ground.along_m, ground.across_m)
@@ -117,10 +99,12 @@ def _judged(
     planting = stand.planting
     x, y = planting.stations[stations[0]]
     quantity = stand.crop.in_row_m if planting.per_station == 1 else stand.crop.clump_spacing_m
-    least, most = size_at(density, HELD_BACK_HIGH), size_at(density, HELD_BACK_LOW)
+    back = held_back(stand.crop, rule.along * rule.across, planting.per_station)
+    least, most = size_at(density, back.high), size_at(density, back.low)
     code, source = Code.TOO_CLOSE, quantity.source if quantity else SOURCE
     if verdict is Verdict.SHARES:
-        code, source = Code.SMALLER_EACH, "shinozaki-kira"
+        half = stand.crop.half_weight_per_m2
+        code, source = Code.SMALLER_EACH, half.source if half else "shinozaki-kira"
     finding = Finding(
         id=f"{Kind.CROWDING.value}:{planting.id}",
         kind=Kind.CROWDING,

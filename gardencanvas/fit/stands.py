@@ -13,6 +13,7 @@ from numpy.typing import NDArray
 
 from gardencanvas.crops.model import Crop, Harvest
 from gardencanvas.fit.capture import Alone, alone
+from gardencanvas.fit.density import held_back
 from gardencanvas.fit.ground import Ground, ground_of
 from gardencanvas.fit.near import box
 from gardencanvas.fit.outlook import Outlook
@@ -119,7 +120,8 @@ class Stand:
         """How it grows among its own plants only."""
         sizes = self.sizes
         growth = self.begin, self.grows_until
-        return alone(self.weeks, growth, sizes[RADIUS], sizes[LEAF], self.ground, self.spare)
+        back = held_back(self.crop, self.ground.need_m2, self.planting.per_station)
+        return alone(self.weeks, growth, sizes[RADIUS], sizes[LEAF], self.ground, self.spare, back)
 
     @cached_property
     def root_room(self) -> Room:

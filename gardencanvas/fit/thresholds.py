@@ -69,7 +69,8 @@ CLOSE_TOLD = 4 / 3  # a third more plants than usual is closer on purpose, and c
 # How far plants hold each other back at the usual spacing: c of w = w_usual / (1 − c + c D), the reciprocal
 # yield law 1/w = a + bN (Shinozaki & Kira 1956) with c = bN/(a + bN) there. Usual spacings lie where the
 # yield per m² has all but levelled off (1: final yield constant), and at least a third of the way to it, as
-# footprints and light make out by themselves (tests/fit/test_capture.py); no crop's own c is known.
+# footprints and light make out by themselves (tests/fit/test_capture.py). Of onion and maize c is known from
+# published densities (``Crop.half_weight_per_m2``), of no other.
 HELD_BACK_LOW = 1 / 3
 HELD_BACK_HIGH = 1.0
 

@@ -12,6 +12,7 @@ _UNITS = {
     "per_gram": mark("per g"),
     "life_y": mark("years"),
     "rotation_y": mark("years"),
+    "per_m2": mark("per m²"),
     "kg_m2": mark("kg/m²"),
     "kg_plant": mark("kg"),
     "_d": mark("days"),

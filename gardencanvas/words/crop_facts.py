@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import NamedTuple
 
 from gardencanvas.crops.catalogue import Catalogue
-from gardencanvas.crops.model import Basis, Crop, Fact, Harvest, Hazard, Quantity, Start
+from gardencanvas.crops.model import Basis, Crop, Fact, Hazard, Quantity
 from gardencanvas.words import named
 from gardencanvas.words.amounts import in_words, parts
 from gardencanvas.words.language import mark, say
@@ -55,6 +55,7 @@ _SECTIONS: tuple[tuple[str, tuple[_Field, ...]], ...] = (
         _Field("between_rows_m", mark("Between rows")),
         _Field("clump_spacing_m", mark("Between clumps")),
         _Field("clump_plants", mark("Plants to a clump")),
+        _Field("half_weight_per_m2", mark("Half as heavy as alone at")),
         _Field("sowing_depth_m", mark("Sowing depth")),
     )),
     (mark("Seed"), (
@@ -104,17 +105,11 @@ _SECTIONS: tuple[tuple[str, tuple[_Field, ...]], ...] = (
         _Field("kc_end", mark("Crop coefficient, end")),
     )),
 )  # fmt: skip
-_STARTS = {
-    Start.SOWN: mark("sown in place"),
-    Start.RAISED: mark("raised, planted out"),
-    Start.SET: mark("set in place"),
-}
-_HARVESTS = {
-    Harvest.SINGLE: mark("once, the plant goes"),
-    Harvest.REPEATED: mark("picked over"),
-    Harvest.CUT_AGAIN: mark("cut and come again"),
-    Harvest.NONE: mark("none"),
-}
+
+
+def label(field: str) -> str:
+    """What a field of a crop is called: ``Root depth``."""
+    return say(next(f.label for _, fields in _SECTIONS for f in fields if f.name == field))
 
 
 def sections(crop: Crop, known: Catalogue, measure: Measure) -> tuple[Section, ...]:
@@ -130,8 +125,8 @@ def sections(crop: Crop, known: Catalogue, measure: Measure) -> tuple[Section, .
 def _kind(crop: Crop) -> Iterable[Told]:
     yield Told(say("Layer"), named.layer(crop.layer))
     yield Told(say("Lives"), named.life(crop.life))
-    yield Told(say("Started"), ", ".join(say(_STARTS[s]) for s in crop.starts))
-    yield Told(say("Harvest"), say(_HARVESTS[crop.harvest]))
+    yield Told(say("Started"), ", ".join(map(named.start, crop.starts)))
+    yield Told(say("Harvest"), named.harvest(crop.harvest))
     if crop.harvest_disturbs is not None:
         lifting = say("breaks the soil beside it") if crop.harvest_disturbs else say("leaves the soil")
         yield Told(say("Lifting it"), lifting)
@@ -141,13 +136,13 @@ def _told(crop: Crop, field: _Field, known: Catalogue, measure: Measure) -> Told
     value: Quantity | Fact | None = getattr(crop, field.name)
     if value is None:
         return None
-    label = say(field.label)
+    called = say(field.label)
     if isinstance(value, Fact):
-        return Told(label, named.fact(field.name, value.value), "", origin(known, value), value.source)
+        return Told(called, named.fact(field.name, value.value), "", origin(known, value), value.source)
     estimated = value.basis is Basis.FALLBACK
     number, around = parts(field.name, value, measure)
     told = origin(known, value, in_words(field.name, measure))
-    return Told(label, f"≈ {number}" if estimated else number, around, told, value.source, estimated)
+    return Told(called, f"≈ {number}" if estimated else number, around, told, value.source, estimated)
 
 
 def caution() -> str:

@@ -7,9 +7,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from gardencanvas.crops.catalogue import catalogue
+from gardencanvas.fit.density import size_at
 from gardencanvas.fit.ground import ground_of, usual_spacing
 from gardencanvas.fit.report import Verdict
-from gardencanvas.fit.spacing import size_at
 from gardencanvas.garden.pattern import Block
 from gardencanvas.garden.planting import Planting, Start
 from tests.fit.makers import judged, rows, spot, words

@@ -10,7 +10,7 @@ def relative_yield(density: ArrayLike, held_back: ArrayLike) -> Floats:
     """Yield over that of the usual density: D / (1 − c + c D).
 
     The reciprocal yield law 1/w = a + b N (Shinozaki & Kira 1956; w weight of a plant, N plants per m²) in
-    shares of the usual number: D plants weigh ``fit.spacing.size_at`` each.
+    shares of the usual number: D plants weigh ``fit.density.size_at`` each.
 
     Parameters
     ----------
