@@ -19,6 +19,7 @@ from gardencanvas.paper.bedmap.plan import Plan
 from gardencanvas.paper.bedmap.tape import Tape, tape_of
 from gardencanvas.paper.document import Page
 from gardencanvas.paper.sheet import SCALES, Box, Sheet
+from gardencanvas.words.language import say
 from gardencanvas.words.plain import Measure, counted
 
 RULER_MM = 6.0  # band along the upper and left edge in which the tape is read
@@ -80,7 +81,8 @@ def _sheet(
     part = _own_part(tile).buffer(OVERLAP_MM * tile.window.scale / 1000)
 
     def draw(sheet: Sheet) -> None:
-        heading(sheet, plan, f"{title}, sheet {tile.name}", f"1:{tile.window.scale}", when)
+        of = title if len(names) == 1 else say("{what}, sheet {sheet}", what=title, sheet=tile.name)
+        heading(sheet, plan, of, f"1:{tile.window.scale}", when)
         box = tile.window.box
         seen = [(bed, some) for bed, some in shown if bed_ground(bed).intersects(part)]
         if seen:
