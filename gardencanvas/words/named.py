@@ -1,8 +1,8 @@
 """Codes of the trade as the grower reads them: a word each, in the language shown."""
 
 from gardencanvas.crops.interactions import Effect
-from gardencanvas.crops.model import Habit, Layer
-from gardencanvas.fit.report import Verdict
+from gardencanvas.crops.model import Group, Habit, Harvest, Layer, Start
+from gardencanvas.fit.report import Kind, Verdict
 from gardencanvas.garden.differing import Differs
 from gardencanvas.words.language import mark, say
 
@@ -32,6 +32,49 @@ _HABITS = {
     Habit.SPIRE: mark("spire"),
     Habit.SHRUB: mark("shrub"),
     Habit.BLADE: mark("blade"),
+}
+_GROUPS = {
+    Group.FRUITING: mark("fruiting vegetable"),
+    Group.LEAF: mark("leaf vegetable"),
+    Group.BRASSICA: mark("brassica"),
+    Group.ROOT: mark("root and tuber"),
+    Group.ALLIUM: mark("allium"),
+    Group.LEGUME: mark("legume"),
+    Group.PERENNIAL: mark("perennial vegetable"),
+    Group.GRAIN: mark("grain"),
+    Group.HERB: mark("herb"),
+    Group.FLOWER: mark("flower"),
+    Group.SOFT_FRUIT: mark("soft fruit"),
+    Group.GREEN_MANURE: mark("green manure"),
+}
+_STARTS = {
+    Start.SOWN: mark("sown in place"),
+    Start.RAISED: mark("raised, planted out"),
+    Start.SET: mark("set in place"),
+}
+_HARVESTS = {
+    Harvest.SINGLE: mark("once, the plant goes"),
+    Harvest.REPEATED: mark("picked over"),
+    Harvest.CUT_AGAIN: mark("cut and come again"),
+    Harvest.NONE: mark("none"),
+}
+_KINDS = {
+    Kind.CROWDING: mark("crowding"),
+    Kind.SHADING: mark("shading"),
+    Kind.ROOTS: mark("roots"),
+    Kind.FAMILY: mark("family"),
+    Kind.WATER: mark("water"),
+    Kind.TIMING: mark("timing"),
+    Kind.FROST: mark("frost"),
+    Kind.ROTATION: mark("rotation"),
+    Kind.SUPPORT: mark("support"),
+    Kind.COVER: mark("cover"),
+    Kind.OUTSIDE: mark("outside"),
+}
+_ROOTS = {
+    "shallow": mark("shallow roots"),
+    "medium": mark("medium roots"),
+    "deep": mark("deep roots"),
 }
 _EFFECTS = {
     Effect.FEWER_PESTS: mark("fewer pests"),
@@ -66,6 +109,12 @@ _TOPICS = {
     "disease": mark("disease"),
     "use": mark("use"),
     "growing": mark("growing"),
+}
+_FROST_DAYS = {
+    "known": mark("known"),
+    "past years": mark("past years"),
+    "estimated": mark("estimated"),
+    "none": mark("none"),
 }
 _LIVES = {"annual": mark("annual"), "biennial": mark("biennial"), "perennial": mark("perennial")}
 _CLASSES = {
@@ -114,6 +163,31 @@ def habit(one: Habit) -> str:
     return say(_HABITS[one])
 
 
+def group(one: Group) -> str:
+    """``leaf vegetable``."""
+    return say(_GROUPS[one])
+
+
+def start(one: Start) -> str:
+    """A way to start a crop: ``sown in place``."""
+    return say(_STARTS[one])
+
+
+def harvest(one: Harvest) -> str:
+    """What a harvest leaves behind: ``picked over``."""
+    return say(_HARVESTS[one])
+
+
+def kind(of_finding: Kind) -> str:
+    """What a finding is about: ``crowding``."""
+    return say(_KINDS[of_finding])
+
+
+def roots(rooting: str) -> str:
+    """``shallow roots``."""
+    return say(_ROOTS[rooting]) if rooting in _ROOTS else shipped(rooting)
+
+
 def effect(one: Effect) -> str:
     """``fewer pests``."""
     return say(_EFFECTS[one])
@@ -132,6 +206,11 @@ def evidence(grade: str) -> str:
 def topic(of_remark: str) -> str:
     """What a remark is about: ``pollination``."""
     return say(_TOPICS[of_remark])
+
+
+def frost_days(basis: str) -> str:
+    """What a place's frost days rest on: ``past years``."""
+    return say(_FROST_DAYS[basis])
 
 
 def life(code: str) -> str:
