@@ -139,10 +139,10 @@ class Reader(ast.NodeVisitor):
 def _wrappers(tree: ast.Module) -> Iterator[tuple[str, str]]:
     """Functions of a module that only pass their text on to Qt, with the context they give it."""
     for function in tree.body:
-        if isinstance(function, ast.FunctionDef) and len(function.args.args) == 1:
+        if isinstance(function, ast.FunctionDef) and function.args.args:
             for node in ast.walk(function):
-                if isinstance(node, ast.Call) and _is_translate(node.func) and len(node.args) == 2:
-                    context, text = node.args
+                if isinstance(node, ast.Call) and _is_translate(node.func) and len(node.args) >= 2:
+                    context, text = node.args[:2]
                     if isinstance(text, ast.Name) and text.id == function.args.args[0].arg:
                         yield function.name, _literal(context) or ""
 

@@ -1,10 +1,13 @@
 """Writes a PNG of every main state of the window to tests/gallery/: run it, then look at them.
 
-    python tests/gallery.py [NAME ...]
+    python tests/gallery.py [--language CODE | --pseudo] [--size 1024x700] [NAME ...]
+
+``--language de`` shows the German window, ``--pseudo`` one of accented, 40 % longer texts in brackets.
 
 ``QT_SCALE_FACTOR=2 python tests/gallery.py`` shows them at 200 %.
 """
 
+import argparse
 import os
 import sys
 import tempfile
@@ -25,7 +28,7 @@ from PySide6.QtGui import QMouseEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 
-from gardencanvas.app import filing, theme
+from gardencanvas.app import filing, language, theme
 from gardencanvas.app.comparing.dialog import ComparisonDialog
 from gardencanvas.app.comparing.layouts_dialog import LayoutsDialog
 from gardencanvas.app.comparing.plans_dialog import PlansDialog
@@ -48,10 +51,13 @@ from gardencanvas.files.keeping.sittings import Holder, Sitting
 from gardencanvas.files.keeping.versions import keep_version
 from gardencanvas.files.stamps import Change
 from gardencanvas.garden import edits, layouts
+from tests import pseudo_locale
 
 OUT = Path(__file__).resolve().parent / "gallery"
 Made = TypeVar("Made", bound=QWidget)
 SHOWN: dict[str, Callable[[], QWidget]] = {}
+SIZE: list[int] = []
+"""Width and height of all main windows where one size was asked for."""
 
 
 def state(make: Callable[[], Made]) -> Callable[[], Made]:
@@ -68,11 +74,11 @@ def settle(milliseconds: int = 250) -> None:
 
 
 def window(session: Session, width: int = 1440, height: int = 900, *, dark: bool = False) -> MainWindow:
-    """A shown window of that size."""
+    """A shown window of that size, or of the one asked for."""
     main = MainWindow(session)
     main.dark = dark
     main.apply_look()
-    main.resize(width, height)
+    main.resize(*(SIZE or (width, height)))
     main.show()
     settle(50)
     main.view.fit()
@@ -694,13 +700,25 @@ def fault_dialog() -> QWidget:
     return box
 
 
-def main(names: list[str]) -> None:
+def main(arguments: list[str]) -> None:
     """Write the pictures named, or all."""
+    parser = argparse.ArgumentParser()
+    parser.add_argument("--language", default="en")
+    parser.add_argument("--pseudo", action="store_true")
+    parser.add_argument("--size")
+    parser.add_argument("names", nargs="*")
+    asked = parser.parse_args(arguments)
     app = application()
-    OUT.mkdir(exist_ok=True)
-    for name in names or list(SHOWN):
+    language.install(app, asked.language)
+    if asked.pseudo:
+        pseudo_locale.install(app)
+    SIZE[:] = [int(side) for side in asked.size.split("x")] if asked.size else []
+    spoken = "pseudo" if asked.pseudo else "" if asked.language == "en" else asked.language
+    folder = OUT / "-".join(part for part in (spoken, asked.size) if part)
+    folder.mkdir(exist_ok=True, parents=True)
+    for name in asked.names or list(SHOWN):
         shown = SHOWN[name]()
-        shown.grab().save(str(OUT / f"{name}.png"))
+        shown.grab().save(str(folder / f"{name}.png"))
         under = shown if isinstance(shown, MainWindow) else shown.parentWidget().window()
         under.session.history.set_clean()
         under.close()
