@@ -12,7 +12,7 @@ from gardencanvas.planner.gaps.answers import Effect, Miss, Part, Proposal, Why
 from gardencanvas.planner.gaps.open_ground import Gap
 from gardencanvas.planner.gaps.planting import plant
 from gardencanvas.words.findings import reason
-from gardencanvas.words.language import mark, say, say_many
+from gardencanvas.words.language import figure, mark, say, say_many
 from gardencanvas.words.named import kind, verdict
 from gardencanvas.words.plain import (
     THIN,
@@ -303,7 +303,7 @@ def _room_words(name: str, miss: Miss, layout: Layout, known: Catalogue, measure
 
 
 def _figure(number: float) -> str:
-    return f"{number:.1f}" if number < 9.95 else f"{number:.0f}"
+    return figure(number, ".1f" if number < 9.95 else ".0f")
 
 
 def _name(layout: Layout, planting_id: str, known: Catalogue) -> str:

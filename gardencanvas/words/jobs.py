@@ -11,7 +11,7 @@ from gardencanvas.garden.planting import Planting
 from gardencanvas.measures.calendar_writing import Entry
 from gardencanvas.measures.csv_writing import Cell
 from gardencanvas.measures.jobs import Job, JobKind
-from gardencanvas.words.language import mark, say, say_many
+from gardencanvas.words.language import figure, mark, say, say_many
 from gardencanvas.words.named import shipped
 from gardencanvas.words.plain import Measure, crop_name, day, planting_name, span
 
@@ -84,7 +84,7 @@ class JobWords:
                 each=each,
                 crop=self.what(job),
             )
-        return f"{plants:,} × {self.what(job)}"
+        return f"{figure(plants, ',')} × {self.what(job)}"
 
     def _how(self, job: Job) -> list[str]:
         small, large = self._measure.small, self._measure.large
@@ -106,7 +106,7 @@ class JobWords:
         seeds = job.count("seeds")
         if seeds is None:
             return ""
-        return say_many("{seeds} seed.", "{seeds} seeds.", int(seeds), seeds=f"{seeds:,}")
+        return say_many("{seeds} seed.", "{seeds} seeds.", int(seeds), seeds=figure(seeds, ","))
 
     def _neighbour(self, job: Job) -> str:
         """Which neighbour closes over it, and when; that it was too late for it is a finding."""

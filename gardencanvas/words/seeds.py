@@ -6,7 +6,7 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.measures.csv_writing import Cell
 from gardencanvas.measures.nursery import CELLS_IN_TRAY, TrayWeek, most
 from gardencanvas.measures.seed_order import SeedLine
-from gardencanvas.words.language import mark, say
+from gardencanvas.words.language import figure, mark, say
 from gardencanvas.words.plain import crop_name, day, day_year, percent
 
 _HEADINGS = (
@@ -111,16 +111,16 @@ def shown_row(line: SeedLine, known: Catalogue) -> tuple[str, ...]:
     from_seed = line.order is not None or line.sow is not None or line.bought < line.plants
     return (
         crop_name(known, line.crop, line.variety),
-        f"{line.plants:,}",
-        f"{line.clumps:,}" if line.clumps else "–",
-        f"{line.bought:,}" if line.bought else "–",
+        figure(line.plants, ","),
+        figure(line.clumps, ",") if line.clumps else "–",
+        figure(line.bought, ",") if line.bought else "–",
         _germination(line),
         _number(line.sow, from_seed),
         _grams(line.sow_g, from_seed),
         _number(None if line.in_tin is None else round(line.in_tin), from_seed),
         _number(line.order, from_seed),
         _grams(line.order_g, from_seed),
-        f"{line.cost:,.2f}" if line.cost is not None else (say("not known") if from_seed else "–"),
+        figure(line.cost, ",.2f") if line.cost is not None else (say("not known") if from_seed else "–"),
         day_year(line.first),
     )
 
@@ -135,15 +135,19 @@ def _germination(line: SeedLine) -> str:
 def _number(number: int | None, wanted: bool) -> str:
     if not wanted:
         return "–"
-    return say("not known") if number is None else f"{number:,}"
+    return say("not known") if number is None else figure(number, ",")
 
 
 def _grams(grams: float | None, wanted: bool) -> str:
     if not wanted:
         return "–"
-    return say("not known") if grams is None else f"{_rounded(grams):g} g"
+    return say("not known") if grams is None else f"{figure(_weighed(grams))} g"
 
 
 def _rounded(grams: float | None) -> float | None:
+    return None if grams is None else _weighed(grams)
+
+
+def _weighed(grams: float) -> float:
     """Grams to two figures, as one weighs them."""
-    return None if grams is None else float(f"{grams:.2g}") if grams < 10 else float(round(grams))
+    return float(f"{grams:.2g}") if grams < 10 else float(round(grams))

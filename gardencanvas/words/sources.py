@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Basis, Fact, Quantity
-from gardencanvas.words.language import mark, say
+from gardencanvas.words.language import figure, mark, say
 
 _BASIS = {
     Basis.SEEN: mark("Read in the source."),
@@ -40,7 +40,7 @@ def origin(
         return say("Not known.")
     lines = []
     if isinstance(value, Quantity):
-        low, mid, high = ((shown or "{:g}".format)(n) for n in (value.low, value.mid, value.high))
+        low, mid, high = ((shown or figure)(n) for n in (value.low, value.mid, value.high))
         if low != high:
             lines.append(say("Range {low} – {high}, reckoned with {mid}.", low=low, high=high, mid=mid))
         else:

@@ -4,7 +4,7 @@ from math import ceil
 
 from gardencanvas.crops.model import Quantity
 from gardencanvas.crops.tin import Age, AgeWarning, SeedLot
-from gardencanvas.words.language import say, say_many
+from gardencanvas.words.language import figure, say, say_many
 from gardencanvas.words.plain import THIN, day_year, percent
 
 
@@ -14,7 +14,7 @@ def lot_words(lot: SeedLot) -> str:
     if lot.seeds is not None:
         amounts.append(say_many("{n} seed", "{n} seeds", round(lot.seeds)))
     if lot.grams is not None:
-        amounts.append(f"{lot.grams:g}{THIN}g")
+        amounts.append(f"{figure(lot.grams)}{THIN}g")
     said = say("{amounts} of {year}", amounts=", ".join(amounts), year=lot.year)
     if lot.tested is not None and lot.tested_on is not None:
         share, on = percent(lot.tested), day_year(lot.tested_on)
@@ -49,7 +49,7 @@ def _poor(tested: float, usual: Quantity | None) -> str:
 
 
 def _years(life: Quantity) -> str:
-    low, high = f"{life.low:g}", f"{life.high:g}"
+    low, high = figure(life.low), figure(life.high)
     if low == high:
         return say_many("about {years} year", "about {years} years", ceil(life.high), years=low)
     return say("{low} to {high} years", low=low, high=high)
