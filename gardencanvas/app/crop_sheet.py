@@ -11,10 +11,11 @@ from gardencanvas.app.month_strip import MonthStrip
 from gardencanvas.app.session import Session
 from gardencanvas.canvas.palette import Palette, tint_of
 from gardencanvas.crops.interactions import interactions
-from gardencanvas.crops.model import Crop, Hazard, Quantity
+from gardencanvas.crops.model import Crop, Hazard, Quantity, Remark
 from gardencanvas.crops.tin import age_warning
 from gardencanvas.fit.report import Verdict
 from gardencanvas.season.crop_year import crop_year
+from gardencanvas.words import named
 from gardencanvas.words.company import company
 from gardencanvas.words.crop_facts import caution, citations, hazard_words, sections
 from gardencanvas.words.plain import Measure
@@ -128,7 +129,7 @@ class Sheet:
         if self._crop.remarks:
             column.addWidget(PlainLabel(tr("Notes"), "heading"))
         for remark in self._crop.remarks:
-            column.addWidget(self._said(remark.text, f"{remark.topic}, {remark.evidence}", remark.source))
+            column.addWidget(self._said(named.shipped(remark.text), _grade(remark), remark.source))
 
     def _add_company(self, column: QVBoxLayout) -> None:
         if self._company:
@@ -170,6 +171,11 @@ class Sheet:
         for number, citation in self._numbers.values():
             column.addWidget(PlainLabel(f"{number}  {citation}", "source"))
         return box
+
+
+def _grade(remark: Remark) -> str:
+    """What a remark is about and what it rests on."""
+    return f"{named.topic(remark.topic)}, {named.evidence(remark.evidence)}"
 
 
 def _column() -> tuple[QWidget, QVBoxLayout]:

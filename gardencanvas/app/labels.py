@@ -8,6 +8,7 @@ from PySide6.QtGui import QPainter, QPaintEvent, QPalette, QResizeEvent
 from PySide6.QtWidgets import QGridLayout, QLabel, QSizePolicy, QWidget
 
 from gardencanvas.fit.report import Verdict
+from gardencanvas.words import named
 
 
 class PlainLabel(QLabel):
@@ -94,13 +95,8 @@ class Pill(QLabel):
 
 
 def verdict_word(verdict: Verdict) -> str:
-    """The verdict as the grower reads it, with a mark that needs no colour."""
-    return {
-        Verdict.CLEAR: "clear",
-        Verdict.SHARES: "shares",
-        Verdict.STRAINS: "strains",
-        Verdict.CLASHES: "clashes",
-    }[verdict]
+    """The verdict as the grower reads it."""
+    return named.verdict(verdict)
 
 
 class ValueTable(QWidget):

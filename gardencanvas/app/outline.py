@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QLineEdit, QTreeVi
 from gardencanvas.app.labels import verdict_word
 from gardencanvas.app.session import Session
 from gardencanvas.app.soon import Soon
+from gardencanvas.canvas.naming import structure_name
 from gardencanvas.fit.report import FitReport, PlantingFit
 from gardencanvas.garden.places import bed_of
 from gardencanvas.garden.planting import Planting
@@ -84,7 +85,7 @@ class Outline(QWidget):
         if others:
             parent = self._row(self._model.invisibleRootItem(), "", self.tr("Structures"), "")
             for thing in others:
-                self._row(parent, thing.id, thing.name, getattr(thing, "kind", self.tr("path")))
+                self._row(parent, thing.id, thing.name, structure_name(getattr(thing, "kind", "path")))
         for item in list(parents.values()):
             count = item.rowCount()
             item.setToolTip(counted(count, self.tr("planting"), self.tr("plantings")))

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from functools import partial
 
 from gardencanvas.crops.model import Quantity
-from gardencanvas.words.language import mark, say
+from gardencanvas.words.language import figure, mark, say
 from gardencanvas.words.plain import THIN, Measure, percent
 
 _SHARES = {"germination_share", "light_good", "light_least", "depletion_fraction"}
@@ -74,5 +74,5 @@ def _parted(text: str) -> tuple[str, str]:
 
 def _plain(number: float) -> str:
     """Three digits that count, whole numbers in full, with a true minus sign."""
-    text = f"{number:,.0f}" if abs(number) >= 100 or number == round(number) else f"{number:.3g}"
-    return text.replace("-", "−")
+    whole = abs(number) >= 100 or number == round(number)
+    return figure(number, ",.0f" if whole else ".3g").replace("-", "−")

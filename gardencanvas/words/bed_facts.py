@@ -7,7 +7,7 @@ import numpy as np
 
 from gardencanvas.fit.cover_share import CoverShare
 from gardencanvas.fit.mixing import BedMixing
-from gardencanvas.words.language import mark, say
+from gardencanvas.words.language import figure, mark, say
 from gardencanvas.words.plain import day, percent
 
 HALF = 0.5
@@ -49,12 +49,12 @@ def mixing_words(mixing: BedMixing) -> str:
         return say("nothing grows in it")
     if len(mixing.ground) == 1:
         return say("one family only")
-    kinds = f"{mixing.kinds:.1f}"
+    kinds = figure(mixing.kinds, ".1f")
     if mixing.index is None:
         return say("as of {kinds} families", kinds=kinds)
     index = mixing.index
     told = next(told for least, told in _MIXED if index >= least)
-    return say(told, kinds=kinds, index=f"{index:.2f}")
+    return say(told, kinds=kinds, index=figure(index, ".2f"))
 
 
 def cover_words(cover: CoverShare) -> str:

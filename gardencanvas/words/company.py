@@ -6,9 +6,9 @@ from typing import NamedTuple
 from gardencanvas.crops.catalogue import Catalogue, UnknownCrop
 from gardencanvas.crops.interactions import ANY, Effect, Interaction, Size
 from gardencanvas.crops.model import Crop
-from gardencanvas.words.language import say
+from gardencanvas.words.language import figure, say
 from gardencanvas.words.named import effect, evidence, shipped
-from gardencanvas.words.plain import THIN
+from gardencanvas.words.plain import THIN, name_of
 
 _STRENGTH = ("several trials", "one trial", "common practice", "tradition only")
 
@@ -57,7 +57,7 @@ def _name(crop_or_family: str, known: Catalogue) -> str:
     if crop_or_family in known.families:
         return shipped(known.families[crop_or_family] or crop_or_family)
     try:
-        return known.crop(crop_or_family).name
+        return name_of(known.crop(crop_or_family))
     except UnknownCrop:
         return crop_or_family
 
@@ -77,7 +77,7 @@ def _said(interaction: Interaction, side: str) -> str:
 
 def _together(size: Size) -> str:
     """A land equivalent ratio: the ground that the crops alone would need for the same yields."""
-    low, mid, high = (f"{n:.2f}" for n in (size.low, size.mid, size.high))
+    low, mid, high = (figure(n, ".2f") for n in (size.low, size.mid, size.high))
     if low == high:
         return say("yield of both on the same ground {ratio} times that of each alone", ratio=mid)
     return say(
@@ -90,5 +90,5 @@ def _together(size: Size) -> str:
 
 def _change(size: Size) -> str:
     if size.unit != "change":
-        return f"{size.mid:g} {shipped(size.unit)}"
+        return f"{figure(size.mid)} {shipped(size.unit)}"
     return f"{100 * size.mid:+.0f}{THIN}%".replace("-", "−")

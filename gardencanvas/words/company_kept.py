@@ -1,7 +1,7 @@
 """Sentences for neighbours: what trials say of them, and what pests and diseases they share."""
 
 from gardencanvas.crops.interactions import Interaction, interactions
-from gardencanvas.words.language import mark, say, say_many
+from gardencanvas.words.language import figure, mark, say, say_many
 from gardencanvas.words.named import effect, shipped
 from gardencanvas.words.told import Told
 
@@ -52,7 +52,7 @@ def _found(t: Told, key: str) -> Interaction | None:
 def _gain(t: Told, gain: Interaction) -> str:
     if "mid" not in t.finding.numbers:
         return say("a gain, {what}", what=shipped(gain.what))
-    low, mid, high = (f"{t.number(key):.2f}" for key in ("low", "mid", "high"))
+    low, mid, high = (figure(t.number(key), ".2f") for key in ("low", "mid", "high"))
     if low == high:
         return say("together they yield as much as {ratio} times the ground with each alone", ratio=mid)
     return say(

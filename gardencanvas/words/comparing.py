@@ -10,7 +10,7 @@ from gardencanvas.measures.codes import Code, Through
 from gardencanvas.measures.estimates import Estimate
 from gardencanvas.words.amounts import between
 from gardencanvas.words.comparing_why import WHY
-from gardencanvas.words.language import mark, say, say_many
+from gardencanvas.words.language import figure, mark, say, say_many
 from gardencanvas.words.plain import THIN, Measure
 
 NOT_KNOWN = mark("not known")
@@ -152,12 +152,12 @@ def _unit(unit: str, n: int, *, imperial: bool) -> str:
 def _plain(number: float, unit: str) -> str:
     """A number that is counted or exact."""
     if unit in _HUNDREDTHS:
-        return _signed(f"{number:.1g}" if 0.0 < abs(number) < 1.0 else f"{number:.0f}")
+        return _signed(figure(number, ".1g" if 0.0 < abs(number) < 1.0 else ".0f"))
     if unit == "price":
-        return f"{number:,.2f}"
+        return figure(number, ",.2f")
     if number == round(number) or abs(number) >= 100:
-        return _signed(f"{number:,.0f}")
-    return _signed(f"{number:.2g}" if abs(number) < 10 else f"{number:.3g}")
+        return _signed(figure(number, ",.0f"))
+    return _signed(figure(number, ".2g" if abs(number) < 10 else ".3g"))
 
 
 def _step(width: float, mid: float) -> float:
@@ -174,7 +174,7 @@ def _stepped(number: float, step: float, unit: str) -> str:
         step = max(step, 0.1)  # no model of neighbours is finer
     rounded = round(number / step) * step
     digits = max(0, -floor(log10(step) + 1e-9))
-    return _signed(f"{rounded + 0.0:,.{digits}f}")
+    return _signed(figure(rounded + 0.0, f",.{digits}f"))
 
 
 def _signed(text: str) -> str:

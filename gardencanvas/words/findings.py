@@ -7,7 +7,7 @@ from gardencanvas.fit.report import Finding, FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
 from gardencanvas.words import below, company_kept, in_time, place_found, tending, watering, weather
-from gardencanvas.words.language import mark, say
+from gardencanvas.words.language import figure, mark, say
 from gardencanvas.words.plain import THIN, Measure, crop_name, day, percent, span
 from gardencanvas.words.told import Told
 
@@ -62,7 +62,7 @@ def _too_close(t: Told) -> str:
         usual=t.small("usual_m"),
         usual_across=t.small("usual_across_m"),
     )
-    plants = f"{t.number('density'):.1f}"
+    plants = figure(t.number("density"), ".1f")
     if not t.has("size_low"):
         return f"{stands} {say('There are {plants} plants where one has room.', plants=plants)}"
     smaller = say(
@@ -78,7 +78,7 @@ def _smaller_each(t: Told) -> str:
         "{who} stands closer than usual, {plants} plants where one has room: each reaches about {size} of "
         "its usual size, all together {crop} of the usual crop.",
         who=t.who,
-        plants=f"{t.number('density'):.1f}",
+        plants=figure(t.number("density"), ".1f"),
         size=_between(t, "size"),
         crop=_between(t, "yield"),
     )

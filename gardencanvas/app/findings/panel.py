@@ -23,6 +23,7 @@ from gardencanvas.canvas.palette import Palette
 from gardencanvas.crops.spelling import folded
 from gardencanvas.fit.accepted import acceptance
 from gardencanvas.fit.report import Finding, Kind, Verdict
+from gardencanvas.words import named
 from gardencanvas.words.findings import reason
 from gardencanvas.words.plain import Measure, counted, span
 
@@ -68,7 +69,7 @@ class FindingsPanel(QWidget):
         self.kind.setAccessibleName(self.tr("Kind of finding"))
         self.kind.addItem(self.tr("all kinds"), None)
         for kind in Kind:
-            self.kind.addItem(str(kind), kind)
+            self.kind.addItem(named.kind(kind), kind)
         self.least = QComboBox()
         self.least.setAccessibleName(self.tr("Least verdict shown"))
         self.least.addItem(self.tr("strains and clashes"), Verdict.STRAINS)

@@ -10,6 +10,7 @@ from gardencanvas.app.inspector.bed_facts import BedFacts
 from gardencanvas.app.inspector.fields import LengthField
 from gardencanvas.app.labels import ElidedLabel, PlainLabel, ValueTable, verdict_word
 from gardencanvas.app.session import Session
+from gardencanvas.canvas.naming import structure_name
 from gardencanvas.fit.report import FitReport, Verdict
 from gardencanvas.garden.edits import change
 from gardencanvas.garden.errors import Refusal
@@ -17,6 +18,7 @@ from gardencanvas.garden.garden import Item
 from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, RingSupport
 from gardencanvas.garden.places import bed_ground, bed_of
 from gardencanvas.garden.planting import Planting
+from gardencanvas.words import named
 from gardencanvas.words.plain import Measure, counted, day_year, percent, planting_name, span, yearly
 
 
@@ -238,12 +240,12 @@ class ThingPage(_Page):
             rows.append((self.tr("Length"), measure.large(float(np.hypot(x1 - x0, y1 - y0))), ""))
         if isinstance(thing, (RingSupport, LineSupport)):
             caution = self.tr("Cane tips stand at eye height: cap them, and anchor what can fall.")
-            self.about.setText(f"{thing.kind} · {caution}")
+            self.about.setText(f"{structure_name(thing.kind)} · {caution}")
         elif isinstance(thing, Fixture):
-            self.about.setText(thing.kind)
+            self.about.setText(structure_name(thing.kind))
             rows.append((self.tr("Light it lets through"), percent(thing.clear_share), ""))
         elif isinstance(thing, Cover):
-            self.about.setText(thing.kind)
+            self.about.setText(structure_name(thing.kind))
             first = day_year(thing.first) if thing.first else self.tr("start of the season")
             last = day_year(thing.last) if thing.last else self.tr("end of the season")
             rows.append((self.tr("On"), f"{first} – {last}", ""))
@@ -288,7 +290,7 @@ class GardenPage(_Page):
                 (
                     self.tr("Frost-free"),
                     days,
-                    self.tr("Typical last and first frost: {0}.").format(frost.basis),
+                    self.tr("Typical last and first frost: {0}.").format(named.frost_days(frost.basis)),
                 )
             )
         self.values.show_rows(rows)

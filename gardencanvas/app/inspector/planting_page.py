@@ -13,6 +13,7 @@ from gardencanvas.crops.model import Crop
 from gardencanvas.fit.report import FitReport, PlantingFit
 from gardencanvas.garden.places import bed_of
 from gardencanvas.garden.planting import Planting
+from gardencanvas.words import crop_facts, named
 from gardencanvas.words.plain import Measure, counted, percent, planting_name, span
 from gardencanvas.words.sources import origin
 
@@ -82,7 +83,7 @@ class PlantingPage(QWidget):
         self, planting: Planting, crop: Crop, fit: PlantingFit, measure: Measure
     ) -> list[tuple[str, str, str]]:
         known = self._session.catalogue
-        layer = str(crop.layer)
+        layer = named.layer(crop.layer)
         if crop.height_m is not None:
             layer += f" ({measure.range(crop.height_m.low, crop.height_m.high)})"
         roots = measure.small(fit.root_depth_m)
@@ -101,7 +102,7 @@ class PlantingPage(QWidget):
             meaning = self.tr("Days between its last harvest and the date its neighbour would smother it.")
             rows.append((self.tr("Days to spare"), str(fit.days_to_spare).replace("-", "−"), meaning))
         if fit.estimated:
-            fields = ", ".join(name.rsplit("_", 1)[0].replace("_", " ") for name in fit.estimated[:6])
+            fields = ", ".join(map(crop_facts.label, fit.estimated[:6]))
             rows.append((self.tr("Estimated"), fields, self.tr("No book at hand gives these for this crop.")))
         return rows
 

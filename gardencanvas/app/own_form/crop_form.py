@@ -1,5 +1,6 @@
 """A crop of one's own: from nothing, or like one that is known."""
 
+from functools import partial
 from typing import Any
 
 from PySide6.QtWidgets import QCheckBox, QComboBox, QHBoxLayout, QWidget
@@ -13,39 +14,40 @@ from gardencanvas.crops.drafting import drafted, free_id, hazards_of_kind
 from gardencanvas.crops.genera import family_of
 from gardencanvas.crops.model import Crop, Group, Habit, Harvest, Layer, Start
 from gardencanvas.crops.sense import CLASSES
-from gardencanvas.words.crop_facts import caution, hazard_words
+from gardencanvas.words import named
+from gardencanvas.words.crop_facts import caution, hazard_words, label
 from gardencanvas.words.plain import Measure
 from gardencanvas.words.sources import cited
 
 _SIZES = (
-    ("height_m", "Height"),
-    ("spread_m", "Spread"),
-    ("canopy_base_m", "Lowest leaves"),
-    ("root_depth_m", "Root depth"),
-    ("in_row_m", "In the row"),
-    ("between_rows_m", "Between rows"),
-    ("sowing_depth_m", "Sowing depth"),
+    "height_m",
+    "spread_m",
+    "canopy_base_m",
+    "root_depth_m",
+    "in_row_m",
+    "between_rows_m",
+    "sowing_depth_m",
 )
 _TIMES = (
-    ("nursery_d", "Under glass"),
-    ("harvest_from_sowing_d", "Sown to harvest"),
-    ("harvest_from_planting_d", "Planted to harvest"),
-    ("harvest_length_d", "Harvest lasts"),
-    ("frost_kill_c", "Killed at"),
+    "nursery_d",
+    "harvest_from_sowing_d",
+    "harvest_from_planting_d",
+    "harvest_length_d",
+    "frost_kill_c",
 )
 _SEED = (
-    ("seeds_per_gram", "Seeds"),
-    ("seed_life_y", "Seed keeps"),
-    ("germination_share", "Usually sprouts"),
-    ("yield_kg_m2", "Yield"),
+    "seeds_per_gram",
+    "seed_life_y",
+    "germination_share",
+    "yield_kg_m2",
 )
 _FACTS = (
-    ("rooting", "Roots"),
-    ("frost", "Frost"),
-    ("light", "Light"),
-    ("water", "Water"),
-    ("nutrients", "Nutrients"),
-    ("support", "Support"),
+    "rooting",
+    "frost",
+    "light",
+    "water",
+    "nutrients",
+    "support",
 )
 _LIVES = ("annual", "biennial", "perennial")
 
@@ -113,26 +115,28 @@ class CropForm(OwnForm):
     def _growth(self) -> None:
         self.heading(self.tr("Growth"))
         form = rows()
-        self.group = choice(form, self.tr("Group"), Group, self.check)
-        self.habit = choice(form, self.tr("Drawn as"), Habit, self.check)
-        self.layer = choice(form, self.tr("Layer"), Layer, self.check)
-        self.life = choice(form, self.tr("Lives"), _LIVES, self.check)
-        self.start = choice(form, self.tr("Usually"), Start, self.check)
+        self.group = choice(form, self.tr("Group"), Group, self.check, named=named.group)
+        self.habit = choice(form, self.tr("Drawn as"), Habit, self.check, named=named.habit)
+        self.layer = choice(form, self.tr("Layer"), Layer, self.check, named=named.layer)
+        self.life = choice(form, self.tr("Lives"), _LIVES, self.check, named=named.life)
+        self.start = choice(form, self.tr("Usually"), Start, self.check, named=named.start)
         also = QHBoxLayout()
-        self.also = {start: QCheckBox(str(start)) for start in Start}
+        self.also = {start: QCheckBox(named.start(start)) for start in Start}
         for box in self.also.values():
             box.toggled.connect(self.check)
             also.addWidget(box)
         also.addStretch(1)
         form.addRow(self.tr("Also"), also)
-        self.harvest = choice(form, self.tr("Harvest"), Harvest, self.check)
+        self.harvest = choice(form, self.tr("Harvest"), Harvest, self.check, named=named.harvest)
         self.body.addLayout(form)
 
     def _needs(self) -> None:
         self.heading(self.tr("Needs"))
         form = rows()
         unknown = self.tr("not known")
-        self.facts = {f: choice(form, label, CLASSES[f], self.check, unknown) for f, label in _FACTS}
+        self.facts = {
+            f: choice(form, label(f), CLASSES[f], self.check, unknown, partial(named.fact, f)) for f in _FACTS
+        }
         self.body.addLayout(form)
 
     def _fill(self) -> None:

@@ -2,11 +2,14 @@
 
 from collections.abc import Callable, Iterable
 from enum import StrEnum
+from typing import TypeVar
 
 from PySide6.QtWidgets import QComboBox, QFormLayout, QHBoxLayout, QLineEdit, QWidget
 
 from gardencanvas.app.labels import PlainLabel
 from gardencanvas.crops.model import Basis, Fact
+
+_Code = TypeVar("_Code", bound=str)
 
 
 class Captioned(QWidget):
@@ -47,17 +50,18 @@ def line(form: QFormLayout, caption: str, changed: Callable[..., None], longest:
 def choice(
     form: QFormLayout,
     caption: str,
-    words: Iterable[str],
+    codes: Iterable[_Code],
     changed: Callable[..., None],
     none: str | None = None,
+    named: Callable[[_Code], str] = str,
 ) -> QComboBox:
-    """One of some words; ``none`` is what stands first for no choice."""
+    """One of some codes, shown as ``named`` says them; ``none`` is what stands first for no choice."""
     field = QComboBox()
     field.setAccessibleName(caption)
     if none is not None:
         field.addItem(none, None)
-    for word in words:
-        field.addItem(word, str(word))
+    for code in codes:
+        field.addItem(named(code), str(code))
     field.currentIndexChanged.connect(changed)
     form.addRow(caption, field)
     return field

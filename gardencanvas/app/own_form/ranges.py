@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QGridLayout, QLineEdit, QWidget
 from gardencanvas.app.labels import PlainLabel, as_plain
 from gardencanvas.app.own_form.reading_numbers import typed, unit_for, written
 from gardencanvas.crops.model import Quantity
+from gardencanvas.words.crop_facts import label
 from gardencanvas.words.plain import Measure
 
 _LONGEST = 12  # characters of a number
@@ -86,25 +87,26 @@ class RangeGrid(QWidget):
 
     changed = Signal()
 
-    def __init__(
-        self, fields: tuple[tuple[str, str], ...], measure: Measure, parent: QWidget | None = None
-    ) -> None:
+    def __init__(self, fields: tuple[str, ...], measure: Measure, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
         grid.setHorizontalSpacing(6)
         grid.setVerticalSpacing(4)
         grid.setColumnStretch(0, 1)
-        grid.setColumnMinimumWidth(4, self.fontMetrics().horizontalAdvance(self.tr("years")) + 4)
+        grid.setColumnMinimumWidth(
+            4, self.fontMetrics().horizontalAdvance(unit_for("seed_life_y", measure.units).word) + 4
+        )
         for column, word in enumerate((self.tr("least"), self.tr("usual"), self.tr("most")), 1):
             head = PlainLabel(word, "source")
             head.setAlignment(Qt.AlignmentFlag.AlignRight)
             grid.addWidget(head, 0, column)
         self.ranges: dict[str, Range] = {}
-        for row, (field, label) in enumerate(fields, 1):
-            made = Range(field, label, measure, self)
+        for row, field in enumerate(fields, 1):
+            called = label(field)
+            made = Range(field, called, measure, self)
             made.changed.connect(self.changed)
-            caption = PlainLabel(label, "body")
+            caption = PlainLabel(called, "body")
             caption.setWordWrap(False)
             caption.setBuddy(made.usual)
             grid.addWidget(caption, row, 0)

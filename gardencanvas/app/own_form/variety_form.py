@@ -1,5 +1,7 @@
 """A variety of one's own: a name, and only what differs from its crop."""
 
+from functools import partial
+
 from PySide6.QtWidgets import QComboBox, QCompleter, QWidget
 
 from gardencanvas.app.labels import PlainLabel
@@ -10,19 +12,20 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.drafting import free_id
 from gardencanvas.crops.model import Crop, Habit, Layer, Variety
 from gardencanvas.crops.sense import CLASSES
+from gardencanvas.words import named
 from gardencanvas.words.plain import Measure
 
 _SIZES = (
-    ("height_m", "Height"),
-    ("spread_m", "Spread"),
-    ("in_row_m", "In the row"),
-    ("between_rows_m", "Between rows"),
+    "height_m",
+    "spread_m",
+    "in_row_m",
+    "between_rows_m",
 )
 _TIMES = (
-    ("nursery_d", "Under glass"),
-    ("harvest_from_sowing_d", "Sown to harvest"),
-    ("harvest_from_planting_d", "Planted to harvest"),
-    ("harvest_length_d", "Harvest lasts"),
+    "nursery_d",
+    "harvest_from_sowing_d",
+    "harvest_from_planting_d",
+    "harvest_length_d",
 )
 
 
@@ -79,9 +82,11 @@ class VarietyForm(OwnForm):
         self.heading(self.tr("Growth"))
         form = rows()
         as_crop = self.tr("as the crop")
-        self.habit = choice(form, self.tr("Drawn as"), Habit, self.check, as_crop)
-        self.layer = choice(form, self.tr("Layer"), Layer, self.check, as_crop)
-        self.support = choice(form, self.tr("Support"), CLASSES["support"], self.check, as_crop)
+        self.habit = choice(form, self.tr("Drawn as"), Habit, self.check, as_crop, named.habit)
+        self.layer = choice(form, self.tr("Layer"), Layer, self.check, as_crop, named.layer)
+        self.support = choice(
+            form, self.tr("Support"), CLASSES["support"], self.check, as_crop, partial(named.fact, "support")
+        )
         self.body.addLayout(form)
 
     def _fill(self) -> None:

@@ -21,6 +21,7 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Group, Layer
 from gardencanvas.crops.search import Wanted
 from gardencanvas.crops.sense import CLASSES
+from gardencanvas.words import named
 
 ANY = None
 
@@ -93,12 +94,12 @@ class FilterBar(QWidget):
         self.boxes: dict[str, QComboBox] = {}
         for row, (name, label, choices) in enumerate(
             (
-                ("group", self.tr("Group"), [(str(g), g) for g in Group]),
-                ("layer", self.tr("Layer"), [(str(x), x) for x in Layer]),
-                ("rooting", self.tr("Roots"), [(word, word) for word in CLASSES["rooting"]]),
+                ("group", self.tr("Group"), [(named.group(g), g) for g in Group]),
+                ("layer", self.tr("Layer"), [(named.layer(x), x) for x in Layer]),
+                ("rooting", self.tr("Roots"), _classes("rooting")),
                 ("family", self.tr("Family"), []),
-                ("light", self.tr("Light"), [(word, word) for word in CLASSES["light"]]),
-                ("water", self.tr("Water"), [(word, word) for word in CLASSES["water"]]),
+                ("light", self.tr("Light"), _classes("light")),
+                ("water", self.tr("Water"), _classes("water")),
                 ("mine", self.tr("Mine"), [(self.tr("wanted"), "wanted"), (self.tr("my own crops"), "own")]),
             )
         ):
@@ -189,3 +190,8 @@ class FilterBar(QWidget):
         """Use other colours."""
         for button in self.switches.values():
             button.setIcon(mark_icon(button.property("mark"), colours.ink, colours.accent))
+
+
+def _classes(field: str) -> list[tuple[str, str]]:
+    """The classes of a need as they are read, with their codes."""
+    return [(named.fact(field, word), word) for word in CLASSES[field]]

@@ -9,6 +9,7 @@ from gardencanvas.app.session import Session
 from gardencanvas.crops.model import Crop, Quantity, Variety
 from gardencanvas.crops.spelling import words
 from gardencanvas.crops.tin import SeedLot, age_warning
+from gardencanvas.words import named
 
 _DIFFERS = 0.12  # by this share and more a variety is called lower, earlier and so on (our convention)
 
@@ -108,9 +109,9 @@ class Looks:
 
 def about(crop: Crop) -> str:
     """Layer and roots in a few words: ``low, shallow roots``."""
-    told = [str(crop.layer)]
+    told = [named.layer(crop.layer)]
     if crop.rooting is not None:
-        told.append(tr("{0} roots").format(crop.rooting.value))
+        told.append(named.roots(crop.rooting.value))
     return ", ".join(told)
 
 

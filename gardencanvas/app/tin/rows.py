@@ -9,6 +9,7 @@ from gardencanvas.app.labels import as_plain
 from gardencanvas.app.tin.looks import Looks, RowLook
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Crop, Group, Variety
+from gardencanvas.words import named
 from gardencanvas.words.crop_facts import caution
 
 CROP = Qt.ItemDataRole.UserRole  # the crop as its file gives it; None for a heading
@@ -32,7 +33,7 @@ class Rows(QStandardItemModel):
         for crop in crops:
             if grouped and crop.group is not group:
                 group = crop.group
-                self._heading(str(group))
+                self._heading(named.group(group))
             own = varieties.get(crop.id, [])
             self._row(crop, None, looks.of_crop(crop, len(own)))
             if looks.is_open(crop.id):

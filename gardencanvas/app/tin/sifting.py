@@ -11,6 +11,7 @@ from gardencanvas.crops.model import Crop
 from gardencanvas.crops.search import Wanted
 from gardencanvas.fit.report import Verdict
 from gardencanvas.season.crop_year import tasks_on
+from gardencanvas.words import named
 from gardencanvas.words.crop_year import tasks_words
 from gardencanvas.words.plain import day, planting_name
 
@@ -139,7 +140,7 @@ class Sifting(QObject):
             verdict = yield from self._trial.tries(grown, session.on if chosen.now else None)
             if verdict is None or verdict > Verdict.SHARES:
                 return None
-            words.insert(0, verdict.word)
+            words.insert(0, named.verdict(verdict))
         return " · ".join(words)
 
     def _progressed(self, done: int, of: int) -> None:

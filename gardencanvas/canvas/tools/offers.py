@@ -16,6 +16,7 @@ from gardencanvas.fit.report import Verdict
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.value import Point
 from gardencanvas.planner.between import Offer, Place, offers, places_between
+from gardencanvas.words import named
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -83,7 +84,7 @@ class BedOffers:
         for place in self.places:
             verdict = self.verdicts.get(place)
             path = from_shapely(hull(carried.planting(place.pattern), place.pattern.spacing_m / 4))
-            shown.append(Offered(path, verdict, verdict.word if verdict is not None else ""))
+            shown.append(Offered(path, verdict, named.verdict(verdict) if verdict is not None else ""))
         self._item.put(tuple(shown))
 
 

@@ -7,6 +7,7 @@ from gardencanvas.paper.bedmap.plan import Plan
 from gardencanvas.paper.bedmap.structures import COVER_DASH, PATH_DASH, SUPPORT_DASH, canes
 from gardencanvas.paper.bedmap.verdicts import draw_verdict
 from gardencanvas.paper.sheet import Box, Sheet
+from gardencanvas.words import named
 from gardencanvas.words.plain import Measure, day_year
 
 HEAD_MM, FOOT_MM, BARE_FOOT_MM = 16.0, 15.0, 7.0
@@ -89,7 +90,7 @@ def legend(sheet: Sheet, plan: Plan, y: float) -> None:
     x = 0.0
     for verdict in Verdict:
         draw_verdict(sheet, verdict, shapely_box(x, y, x + wide, y + high))
-        x = _told(sheet, x, y, verdict.word)
+        x = _told(sheet, x, y, named.verdict(verdict))
     middle = y + high / 2
     if plan.layout.supports:
         sheet.pen(0.35, SUPPORT_DASH)

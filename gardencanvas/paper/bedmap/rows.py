@@ -11,6 +11,7 @@ from gardencanvas.garden.planting import Planting
 from gardencanvas.paper.bedmap.lengths import taped
 from gardencanvas.paper.bedmap.placing import placed
 from gardencanvas.paper.bedmap.plan import Plan
+from gardencanvas.words import named
 from gardencanvas.words.findings import reason
 from gardencanvas.words.plain import THIN, Measure, crop_name, planting_name, short_day
 
@@ -53,7 +54,7 @@ def _cells(plan: Plan, number: int, planting: Planting) -> Iterator[str]:
     yield _sow(planting, crop)
     yield short_day(start.on) if start.kind in ("raised", "set") else "–"
     yield f"{short_day(fit.harvest_first)} – {short_day(fit.harvest_last)}"
-    yield fit.verdict.word
+    yield named.verdict(fit.verdict)
     yield ", ".join(_shares(plan, planting)) or "–"
 
 
