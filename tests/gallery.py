@@ -33,6 +33,8 @@ from gardencanvas.app.comparing.dialog import ComparisonDialog
 from gardencanvas.app.comparing.layouts_dialog import LayoutsDialog
 from gardencanvas.app.comparing.plans_dialog import PlansDialog
 from gardencanvas.app.crop_page import CropPage
+from gardencanvas.app.fill.asking import open_dialog
+from gardencanvas.app.fill.dialog import FillDialog
 from gardencanvas.app.finding import find_command, find_on_plan
 from gardencanvas.app.own_form.variety_form import VarietyForm
 from gardencanvas.app.printing.bedmap_dialog import BedMapDialog
@@ -468,6 +470,40 @@ def succession_dialog() -> QWidget:
     dialog = succession_previewed().findChild(SuccessionDialog)
     assert isinstance(dialog, SuccessionDialog)
     return dialog
+
+
+def _filling(main: MainWindow, crop: str, number: int) -> FillDialog:
+    """A bed of the demo garden about to be filled."""
+    bed = main.session.layout.beds[number]
+    dialog = open_dialog(main, (crop, None), bed)
+    while dialog.answer is None:
+        settle(50)
+    settle()
+    return dialog
+
+
+@state
+def fill_previewed() -> MainWindow:
+    main = window(Session(demo_garden()))
+    _filling(main, "lettuce", 3)
+    return main
+
+
+@state
+def fill_dialog() -> QWidget:
+    return _filling(window(Session(demo_garden())), "lettuce", 3)
+
+
+@state
+def fill_dialog_dark() -> QWidget:
+    return _filling(window(Session(demo_garden()), dark=True, width=1024, height=700), "cabbage", 0)
+
+
+@state
+def fill_small_window() -> MainWindow:
+    main = window(Session(demo_garden()), width=1024, height=700)
+    _filling(main, "radish", 6)
+    return main
 
 
 def _own(*, dark: bool = False) -> MainWindow:

@@ -15,12 +15,12 @@ def crop_commands(window: "MainWindow") -> tuple[Command, ...]:
     """The commands of a window, in the order of the menu."""
 
     def page() -> None:
-        key = _in_hand(window)
+        key = crop_in_hand(window)
         if key is not None:
             window.tin.desk.show_page(*key)
 
     def variety() -> None:
-        key = _in_hand(window)
+        key = crop_in_hand(window)
         window.tin.desk.new_variety(key[0] if key else None)
 
     def crop() -> None:
@@ -36,7 +36,7 @@ def crop_commands(window: "MainWindow") -> tuple[Command, ...]:
     )
 
 
-def _in_hand(window: "MainWindow") -> tuple[str, str | None] | None:
+def crop_in_hand(window: "MainWindow") -> tuple[str, str | None] | None:
     """The crop that is meant: that of the one planting selected, while the seed tin has not the focus."""
     session, tin, focus = window.session, window.tin, window.focusWidget()
     in_tin = focus is not None and tin.isAncestorOf(focus)

@@ -37,6 +37,7 @@ class SeedTin(QWidget):
     let_go = Signal()
     given_up = Signal()
     where_asked = Signal()  # where would the current crop fit?
+    fill_asked = Signal()  # fill ground with the current crop
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)

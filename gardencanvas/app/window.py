@@ -112,6 +112,12 @@ class MainWindow(QMainWindow):
         """Ask where the seed tin's crop fits."""
         self.actions_.all["where fits"].trigger()
 
+    def _ask_fill(self) -> None:
+        """Fill ground with the seed tin's crop."""
+        from gardencanvas.app.fill.asking import ask_fill  # not needed to start
+
+        ask_fill(self, self.tin.current)
+
     def _connect(self, session: Session) -> None:
         session.unsaved_changed.connect(self.setWindowModified)
         session.path_changed.connect(self._retitle)
@@ -123,6 +129,7 @@ class MainWindow(QMainWindow):
         self._keep(session)
         self.tin.picked_up.connect(self.view.carry)
         self.tin.where_asked.connect(self._ask_where)
+        self.tin.fill_asked.connect(self._ask_fill)
         self.tin.carried.connect(self.view.carry_move)
         self.tin.let_go.connect(self.view.carry_drop)
         self.tin.given_up.connect(self.view.carry_cancel)

@@ -1,18 +1,18 @@
 """Looking for what fits while the window has nothing else to do; stopped at once, never stale."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Generator
 from time import perf_counter
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from gardencanvas.app.session import Session
 from gardencanvas.fit.checker import Checker
-from gardencanvas.planner.gaps.answers import Answer, Progress
-from gardencanvas.planner.gaps.asking import Search
+from gardencanvas.planner.gaps.answers import Progress
 from gardencanvas.planner.gaps.survey import Survey, Surveyor
 
 SLICE_S = 0.012  # a step more and it is still within two frames
 
+Search = Generator[Progress, None, object]  # what it returns is what was found
 Ask = Callable[[Survey, Checker], Search]
 
 
@@ -20,7 +20,7 @@ class GapSearch(QObject):
     """Runs one search at a time in slices between the window's events."""
 
     told = Signal(object)  # Progress
-    found = Signal(object)  # Answer
+    found = Signal(object)  # what the search returns
 
     def __init__(self, session: Session, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -73,10 +73,9 @@ class GapSearch(QObject):
             try:
                 progress = next(self._search)
             except StopIteration as end:
-                answer: Answer = end.value
                 self._search = None
                 self._timer.stop()
-                self.found.emit(answer)
+                self.found.emit(end.value)
                 return
             except Exception:
                 self.stop()

@@ -141,7 +141,7 @@ class Menus(QObject):
         if not ids:
             return ("select all", "tool bed", "fit")
         often = ("duplicate", "delete", "turn right", "turn left", "lock", "unlock", "fit selection")
-        now = (n for n in ("again", "select succession") if not self.why_not(n))
+        now = (n for n in ("fill", "again", "select succession") if not self.why_not(n))
         return (*often, *now)
 
 

@@ -4,7 +4,7 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtWidgets import QMenu
 
 from gardencanvas.app import commands
-from gardencanvas.app.crop_commands import crop_commands
+from gardencanvas.app.crop_commands import crop_commands, crop_in_hand
 from gardencanvas.app.menus.bar import Menus
 from gardencanvas.app.menus.layouts import add_layouts
 from gardencanvas.canvas.naming import structure_name
@@ -31,6 +31,7 @@ class PlanMenu(QObject):
             menu, "single plants", self.tr("Single &plants of the planting"), self._single_plants, "E",
             self._not_one_planting,
         )  # fmt: skip
+        menus.add(menu, "fill", self.tr("Fi&ll with the crop in hand…"), self._fill, "F", self._no_bed)
         menu.addSeparator()
         menus.add(menu, "again", self.tr("&Again…"), self._again, "Ctrl+Shift+D", self._not_repeatable)
         menus.add(menu, "find on plan", self.tr("&Find on the plan…"), self._find_on_plan, "Ctrl+F")
@@ -74,6 +75,14 @@ class PlanMenu(QObject):
     def _single_plants(self) -> None:
         self._window.view.set_tool("stations")
         self._window.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def _no_bed(self) -> str:
+        return "" if self._menus.session.layout.beds else self.tr("Draw a bed first.")
+
+    def _fill(self) -> None:
+        from gardencanvas.app.fill.asking import ask_fill  # not needed to start
+
+        ask_fill(self._window, crop_in_hand(self._window))
 
     def _not_repeatable(self) -> str:
         if commands.repeatable(self._menus.session) is not None:

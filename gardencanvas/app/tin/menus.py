@@ -38,6 +38,7 @@ def row_menu(tin: "SeedTin", session: Session, desk: CropDesk, key: Key) -> QMen
     menu.setDefaultAction(pick)
     menu.addAction(tin.tr("What is known of it… (F3)"), tin.list.page_current)
     menu.addAction(tin.tr("Where would it fit?"), tin.where_asked.emit)
+    menu.addAction(tin.tr("Fill the bed with it…"), tin.fill_asked.emit)
     menu.addSeparator()
     favourite = menu.addAction(tin.tr("Favourite"), lambda: tin.star(crop_id))
     favourite.setCheckable(True)

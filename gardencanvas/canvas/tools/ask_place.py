@@ -11,6 +11,7 @@ from gardencanvas.canvas.items.overlay import SketchItem
 from gardencanvas.canvas.look import CM
 from gardencanvas.canvas.naming import translate
 from gardencanvas.canvas.tools.tool import Pointer, Tool
+from gardencanvas.garden.value import Point
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -33,6 +34,10 @@ class AskPlaceTool(Tool):
     def hint(self) -> str:
         return translate("Canvas", "Click on open ground, or drag a box over it, to see what fits there.")
 
+    def tell(self, where: Point | tuple[Point, ...]) -> None:
+        """Pass on what was chosen."""
+        self.view.asked.emit(where)
+
     def begin(self, pointer: Pointer) -> None:
         self._from = pointer.at
 
@@ -49,15 +54,15 @@ class AskPlaceTool(Tool):
             return
         box = QRectF(begin, pointer.at).normalized()
         if max(box.width(), box.height()) * self.view.look.scale < _LEAST_PX:
-            self.view.asked.emit((begin.x() / CM, begin.y() / CM))
+            self.tell((begin.x() / CM, begin.y() / CM))
             return
         corners = (box.topLeft(), box.topRight(), box.bottomRight(), box.bottomLeft())
-        self.view.asked.emit(tuple((p.x() / CM, p.y() / CM) for p in corners))
+        self.tell(tuple((p.x() / CM, p.y() / CM) for p in corners))
 
     def key(self, event: QKeyEvent) -> bool:
         if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             middle = self.view.mapToScene(self.view.viewport().rect().center())
-            self.view.asked.emit((middle.x() / CM, middle.y() / CM))
+            self.tell((middle.x() / CM, middle.y() / CM))
             return True
         if event.key() == Qt.Key.Key_Escape and self._from is not None:
             self.cancel()

@@ -5,8 +5,11 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from gardencanvas.canvas.tools.ask_place import AskPlaceTool
+from gardencanvas.canvas.tools.backdrop import BackdropTool
+from gardencanvas.canvas.tools.backdrop_scale import ScaleBackdropTool
 from gardencanvas.canvas.tools.draw_bed import DrawBedTool, DrawPolygonTool
 from gardencanvas.canvas.tools.draw_structure import DrawStructureTool
+from gardencanvas.canvas.tools.fill_place import FillPlaceTool
 from gardencanvas.canvas.tools.measure import MeasureTool
 from gardencanvas.canvas.tools.pan import PanTool
 from gardencanvas.canvas.tools.select import SelectTool
@@ -28,6 +31,9 @@ def tools_of(view: PlanView) -> dict[str, Tool]:
         PanTool(view),
         MeasureTool(view),
         AskPlaceTool(view),
+        FillPlaceTool(view),
+        BackdropTool(view),
+        ScaleBackdropTool(view),
         *(DrawStructureTool(view, kind) for kind in KINDS),
     )
     return {tool.name: tool for tool in made}

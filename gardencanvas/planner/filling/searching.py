@@ -75,10 +75,11 @@ class Filled:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class Unfilled:
-    """Nothing fits: why, and the finding that forbids it where the engine does."""
+    """Nothing fits: why; where the engine forbids it, its finding and the planting that was tried."""
 
     lack: Lack
     finding: Finding | None = None
+    planting: Planting | None = None
 
 
 Answer = Filled | Unfilled
@@ -193,7 +194,7 @@ def _judged(
         ):
             best = tried
     if best is None:
-        return Unfilled(Lack.FORBIDDEN, forbids)
+        return Unfilled(Lack.FORBIDDEN, forbids, _planting(filling, name, patterns[0].pattern))
     verdict = best.report.plantings[name].verdict
     return Filled(best.planting, verdict, best.strains, best.effects, trials.made)
 
