@@ -32,6 +32,7 @@ from gardencanvas.canvas.tools.tool import Pointer, Tool
 from gardencanvas.fit.report import FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.words.findings import headline
+from gardencanvas.words.named import verdict as verdict_word
 from gardencanvas.words.plain import counted
 
 _FRAME_MS = 16
@@ -413,7 +414,7 @@ class PlanView(PlanPane):
         lines = [named([part.value], self.desk.catalogue)]
         fit = self.desk.report.plantings.get(part.value.id)
         if fit is not None:
-            lines.append(f"{counted(fit.plants, 'plant', 'plants')} · {fit.verdict.word}")
+            lines.append(f"{counted(fit.plants, 'plant', 'plants')} · {verdict_word(fit.verdict)}")
         return "<qt>" + "<br>".join(escape(line) for line in lines) + "</qt>"
 
     def viewportEvent(self, event: QEvent) -> bool:
