@@ -228,4 +228,4 @@ def shipped(text: str) -> str:
 
     What the grower wrote comes back as it is too.
     """
-    return say(text)
+    return say(text) if text else ""
