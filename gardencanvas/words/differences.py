@@ -32,6 +32,7 @@ _SINGLE = {
     "note": mark("the note"),
     "site": mark("the site"),
     "year": mark("the year"),
+    "backdrop": mark("the background picture"),
     "first_month": mark("the first month"),
     "kept": mark("whether it is kept"),
     "accepted": mark("what you live with"),
