@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 
 from gardencanvas.files import CannotWrite, write_whole
 from gardencanvas.paper.sheet import Box, Sheet
+from gardencanvas.words.language import say
 
 Paper = Literal["a4", "a3", "letter", "tabloid"]
 PAPERS: dict[Paper, QPageSize.PageSizeId] = {
@@ -103,7 +104,7 @@ def write_pdf(document: Document, path: Path, told: Told | None = None) -> int:
     writer.setCreator("Garden Canvas")
     painter = QPainter()
     if not painter.begin(writer):
-        raise CannotWrite(f"{path.name} could not be written: no PDF can be made here.")
+        raise CannotWrite(say("{file} could not be written: no PDF can be made here.", file=path.name))
     try:
         _paint_all(document, painter, writer, writer.resolution() / 25.4, told)
     finally:
@@ -131,7 +132,7 @@ def print_on(
     """
     painter = QPainter()
     if not painter.begin(printer):
-        raise CannotWrite("The printer takes nothing now: is it connected and switched on?")
+        raise CannotWrite(say("The printer takes nothing now: is it connected and switched on?"))
     try:
         _paint_all(document, painter, printer, dpi / 25.4, told, pages)
     finally:
@@ -152,7 +153,7 @@ def _paint_all(
         if told is not None and not told(done, len(wanted)):
             raise GivenUp
         if done and not device.newPage():
-            raise CannotWrite("The printer took some pages and then no more.")
+            raise CannotWrite(say("The printer took some pages and then no more."))
         painter.save()
         document.pages[number](_sheet(painter, per_mm, box))
         painter.restore()

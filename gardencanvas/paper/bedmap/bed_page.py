@@ -25,6 +25,7 @@ from gardencanvas.paper.bedmap.sheets import sheets_of
 from gardencanvas.paper.bedmap.table import SIZES, Table, batches, draw_table, table_of
 from gardencanvas.paper.document import Page, measuring
 from gardencanvas.paper.sheet import SCALES, Box, Sheet
+from gardencanvas.words.language import say
 from gardencanvas.words.plain import day, span
 
 _LEAST_DRAWING_MM, _MOST_CAUTION_MM = 45.0, 45.0
@@ -61,7 +62,7 @@ class _Bed:
             return str(plan.layout.year)
         first = min(p.start.on for p in plantings)
         last = max(plan.report.plantings[p.id].harvest_last for p in plantings)
-        return f"all of the year, {span(first, last)}"
+        return say("all of the year, {days}", days=span(first, last))
 
 
 def bed_pages(plan: Plan, bed: Bed, box: Box, options: Options) -> Iterator[Draw]:
@@ -96,7 +97,7 @@ def _over_sheets(it: _Bed, box: Box, options: Options, scale: int) -> Iterator[D
     """A bed that is too large for a page, once for each stage."""
     days: Sequence[date | None] = options.stages or (None,)
     for on in days:
-        when = day(on) if on is not None else "all that is planted in it"
+        when = day(on) if on is not None else say("all that is planted in it")
         shown = [(it.bed, _standing(it.plan, it.numbered, on))]
         yield from sheets_of(it.plan, shown, it.bed.name, when, box, scale, on)
 
@@ -180,14 +181,14 @@ def _bed_page(
         plan = it.plan
         size = plan.measure.sides(high[0] - low[0], high[1] - low[1])
         days = [cell.on for cell in cells if cell.on is not None]
-        when = "as on " + ", ".join(day(on) for on in days) if days else it.when
+        when = say("as on {days}", days=", ".join(day(on) for on in days)) if days else it.when
         heading(sheet, plan, it.bed.name, f"1:{scale} · {size}", when)
         for cell in cells:
             if cell.on is not None:
                 sheet.text(Box(cell.room.x, cell.room.y - 4.5, 60, 5), day(cell.on), 10, bold=True)
             shown = _standing(plan, it.numbered, cell.on)
             draw_beds(sheet, plan, [(it.bed, shown)], cell.window, cell.room, cell.on)
-        said = "What is planted stands on the next page." if it.rows else "Nothing is planted here."
+        said = say("What is planted stands on the next page.") if it.rows else say("Nothing is planted here.")
         _below(sheet, it, table, top, FOOT_MM, caution=caution, else_said=said)
 
     return draw
@@ -197,7 +198,7 @@ def _table_page(it: _Bed, table: Table, rows: Sequence[int], *, caution: bool) -
     """Some of the table, or cautions too long to stand beside anything else."""
 
     def draw(sheet: Sheet) -> None:
-        heading(sheet, it.plan, it.bed.name, "what is planted" if rows else "cautions", it.when)
+        heading(sheet, it.plan, it.bed.name, say("what is planted") if rows else say("cautions"), it.when)
         _below(sheet, it, (table, rows), HEAD_MM, BARE_FOOT_MM, caution=caution)
 
     return draw

@@ -16,6 +16,7 @@ from gardencanvas.paper.bedmap.labels import LABEL_MM, Taken, turned_words, word
 from gardencanvas.paper.bedmap.lengths import taped
 from gardencanvas.paper.bedmap.tape import RowMark, Tape, row_marks, tape_of
 from gardencanvas.paper.sheet import Box, Sheet
+from gardencanvas.words.language import figure
 from gardencanvas.words.plain import Measure
 
 ENDS_MM, END_MM = 23.0, 4.0  # room beyond a bed's end where rows are told, and where none is
@@ -186,7 +187,7 @@ def tape_steps(measure: Measure, per_m: float) -> tuple[float, float, Callable[[
         return tick, words, lambda m: f"{round(m / foot)}′" if m else "0"
     tick = next((t for t in (0.1, 0.5, 1.0, 5.0) if t * per_m >= 1.5), 10.0)
     words = next((w for w in (0.5, 1.0, 2.0, 5.0, 10.0) if w * per_m >= 9 and w >= tick), 50.0)
-    return tick, words, lambda m: f"{m:g} m" if m else "0"
+    return tick, words, lambda m: f"{figure(m)} m" if m else "0"
 
 
 def _dimensions(sheet: Sheet, axes: Axes, measure: Measure, taken: Taken, *, beside_rows: bool) -> None:

@@ -8,6 +8,7 @@ from gardencanvas.paper.bedmap.structures import COVER_DASH, PATH_DASH, SUPPORT_
 from gardencanvas.paper.bedmap.verdicts import draw_verdict
 from gardencanvas.paper.sheet import Box, Sheet
 from gardencanvas.words import named
+from gardencanvas.words.language import say
 from gardencanvas.words.plain import Measure, day_year
 
 HEAD_MM, FOOT_MM, BARE_FOOT_MM = 16.0, 15.0, 7.0
@@ -26,7 +27,7 @@ def heading(sheet: Sheet, plan: Plan, title: str, right: str, when: str = "") ->
     most = sheet.width_of(right, 10, bold=True) + 2
     _title(sheet, title, Box(0, 0, width - most - 4, 7))
     sheet.text(Box(width - most, 0.5, most, 6), right, 10, bold=True, align="right")
-    when = when or f"as on {day_year(plan.on)}"
+    when = when or say("as on {days}", days=day_year(plan.on))
     about = f"{plan.garden.name} · {plan.layout.name}, {plan.layout.year} · {when}"
     sheet.text(Box(0, 7.5, width - 2, 5), about, 8.5)
     _north(sheet, plan.garden.site.bearing_deg, sheet.box.width - 5.0, 6.6)
@@ -51,13 +52,18 @@ def _north(sheet: Sheet, bearing_deg: float, x: float, y: float) -> None:
         sheet.ring([(0, -4.6), (1.7, 3.4), (0, 1.8)])
         sheet.fill(black=False)
         sheet.ring([(0, -4.6), (-1.7, 3.4), (0, 1.8)])
-        sheet.text(Box(-2.5, 3.0, 5, 3.6), "N", 8, bold=True, align="middle")
+        sheet.text(Box(-2.5, 3.0, 5, 3.6), say("N"), 8, bold=True, align="middle")
 
 
 def foot(sheet: Sheet, plan: Plan, scale: int | None, page: tuple[int, int]) -> None:
     """Number of the page; where a drawing is on it, what its lines mean, and its scale bar."""
     y = sheet.box.height - 3.0
-    sheet.text(Box(sheet.box.width - 40, y - 2.5, 40, 5), f"{page[0]} of {page[1]}", 8, align="right")
+    sheet.text(
+        Box(sheet.box.width - 40, y - 2.5, 40, 5),
+        say("{page} of {pages}", page=page[0], pages=page[1]),
+        8,
+        align="right",
+    )
     if scale is None:
         return
     _scale_bar(sheet, plan.measure, scale, y)
@@ -145,7 +151,7 @@ def draw_notes(sheet: Sheet, top: float, bottom: float) -> None:
     """Lines to write on where there is room for them."""
     if bottom - top < _LEAST_NOTES_MM:
         return
-    sheet.text(Box(0, top + 2.0, 40, 4), "Notes", 7.5)
+    sheet.text(Box(0, top + 2.0, 40, 4), say("Notes"), 7.5)
     y = top + 2.0 + _NOTE_LINE_MM + 1.0
     sheet.pen(0.1)
     while y <= bottom - 2.0:

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from gardencanvas.words.language import figure, say
 from gardencanvas.words.plain import THIN, Measure
 
 _INCH_M = 0.0254
@@ -28,14 +29,16 @@ def taped_list(measure: Measure, lengths: Sequence[float]) -> str:
 
 
 def _and(words: Sequence[str]) -> str:
-    return words[0] if len(words) == 1 else f"{', '.join(words[:-1])} and {words[-1]}"
+    return (
+        words[0] if len(words) == 1 else say("{some} and {last}", some=", ".join(words[:-1]), last=words[-1])
+    )
 
 
 def _parts(measure: Measure, metres: float) -> tuple[str, str]:
     """Number and unit; feet and inches have none."""
     if measure.units != "imperial":
         centimetres = round(metres * 200) / 2
-        return (f"{centimetres:g}", "cm") if centimetres < 100 else (f"{centimetres / 100:.2f}", "m")
+        return (figure(centimetres), "cm") if centimetres < 100 else (figure(centimetres / 100, ".2f"), "m")
     quarters = round(metres / _INCH_M * 4)
     if quarters / 4 < _FEET_FROM_IN:
         return _inches(quarters), "in"

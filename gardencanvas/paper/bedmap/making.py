@@ -12,6 +12,7 @@ from gardencanvas.paper.bedmap.plan import Options, Plan
 from gardencanvas.paper.bedmap.sheets import sheets_of
 from gardencanvas.paper.document import Document, Page, Paper, Setup, Told, fonts_ready, write_pdf
 from gardencanvas.paper.sheet import Box, Sheet
+from gardencanvas.words.language import say
 from gardencanvas.words.plain import day_year
 
 
@@ -27,9 +28,9 @@ def bed_map(plan: Plan, setup: Setup | None = None, options: Options | None = No
     setup, options = setup or Setup(), options or Options()
     beds = [b for b in plan.layout.beds if options.beds is None or b.id in options.beds]
     if not plan.layout.beds:
-        raise Refusal("There is no bed in this layout yet: draw one first.")
+        raise Refusal(say("There is no bed in this layout yet: draw one first."))
     if not beds:
-        raise Refusal("No bed is chosen: choose one at least.")
+        raise Refusal(say("No bed is chosen: choose one at least."))
     drawn = list(_drawn(plan, beds, setup.box, options))
     return Document(
         f"{plan.garden.name}: {plan.layout.name}, {plan.layout.year}",
@@ -59,7 +60,7 @@ def _whole(plan: Plan, beds: list[Bed], box: Box, options: Options) -> Iterator[
             )
             for bed in beds
         ]
-        when = f"as on {day_year(on)}" if on is not None else "all that is planted in it"
+        when = say("as on {days}", days=day_year(on)) if on is not None else say("all that is planted in it")
         yield from sheets_of(plan, shown, plan.garden.name, when, box, options.scale, on)
 
 

@@ -16,6 +16,7 @@ from gardencanvas.paper.bedmap.structures import draw_fixtures, draw_paths, draw
 from gardencanvas.paper.bedmap.verdicts import draw_verdict, ground_of
 from gardencanvas.paper.document import Page, measuring
 from gardencanvas.paper.sheet import SCALES, Box, Sheet
+from gardencanvas.words.language import say
 from gardencanvas.words.plain import counted, planting_name
 
 _LEAST_INDEX_MM = 24.0
@@ -108,7 +109,7 @@ def _blocks(plan: Plan, sheet: Sheet) -> list[_Block]:
     blocks = []
     for bed in plan.layout.beds:
         names = [f"{n} {planting_name(plan.catalogue, p)}" for n, p in enumerate(plan.inside(bed), start=1)]
-        text = ", ".join(names) or "nothing planted"
+        text = ", ".join(names) or say("nothing planted")
         named = sheet.lines_of(bed.name, wide, _NAME_POINTS, bold=True) * _NAME_LINE_MM + 0.4
         high = named + sheet.lines_of(text, wide, _POINTS) * _LINE_MM + 1.8
         blocks.append(_Block(bed.name, text, high))
@@ -153,7 +154,7 @@ def _index(sheet: Sheet, columns: Sequence[Sequence[_Block]], top: float) -> Non
 
 def _index_page(plan: Plan, columns: Sequence[Sequence[_Block]]) -> Page:
     def draw(sheet: Sheet) -> None:
-        heading(sheet, plan, plan.garden.name, "what is planted", str(plan.layout.year))
+        heading(sheet, plan, plan.garden.name, say("what is planted"), str(plan.layout.year))
         _index(sheet, columns, HEAD_MM)
 
     return draw

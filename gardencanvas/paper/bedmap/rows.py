@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import timedelta
 
-from gardencanvas.crops.model import Crop
+from gardencanvas.crops.model import Crop, Hazard
 from gardencanvas.fit.report import Finding, Verdict
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.planting import Planting
@@ -13,7 +13,8 @@ from gardencanvas.paper.bedmap.placing import placed
 from gardencanvas.paper.bedmap.plan import Plan
 from gardencanvas.words import named
 from gardencanvas.words.findings import reason
-from gardencanvas.words.plain import THIN, Measure, crop_name, planting_name, short_day
+from gardencanvas.words.language import say
+from gardencanvas.words.plain import THIN, Measure, crop_name, name_of, planting_name, short_day
 
 _NOTE_LETTERS = 240
 _REASONS = 2
@@ -89,13 +90,13 @@ def _sow(planting: Planting, crop: Crop) -> str:
     if start.kind == "sown":
         return short_day(start.on)
     if start.kind == "volunteer":
-        return "came up"
+        return say("came up")
     if start.kind != "raised":
         return "–"
     if start.sown_on is not None:
         return short_day(start.sown_on)
     if crop.nursery_d is None:
-        return "not known"
+        return say("not known")
     return short_day(start.on - timedelta(days=round(crop.nursery_d.mid)))
 
 
@@ -118,19 +119,20 @@ def _below(plan: Plan, bed: Bed, planting: Planting) -> Iterator[str]:
         yield _varieties(plan, planting)
     watch = _watch(plan, planting)
     if watch:
-        yield f"Watch: {watch}"
+        yield say("Watch: {watch}", watch=watch)
     if planting.note.strip():
         note = " ".join(planting.note.split())
-        yield f"Note: {note if len(note) <= _NOTE_LETTERS else note[: _NOTE_LETTERS - 1] + '…'}"
+        short = note if len(note) <= _NOTE_LETTERS else note[: _NOTE_LETTERS - 1] + "…"
+        yield say("Note: {note}", note=short)
 
 
 def _varieties(plan: Plan, planting: Planting) -> str:
     known = {v.id: v.name for v in plan.catalogue.varieties_of(planting.crop)}
-    names = [known.get(v, v) for v in planting.varieties]
+    names = [named.shipped(known.get(v, v)) for v in planting.varieties]
     if planting.shares:
         mixed = ", ".join(f"{share} {name}" for share, name in zip(planting.shares, names, strict=True))
-        return f"Varieties, evenly mixed: {mixed}."
-    return f"Varieties, one after the other: {', '.join(names)}."
+        return say("Varieties, evenly mixed: {varieties}.", varieties=mixed)
+    return say("Varieties, one after the other: {varieties}.", varieties=", ".join(names))
 
 
 def _watch(plan: Plan, planting: Planting) -> str:
@@ -141,8 +143,9 @@ def _watch(plan: Plan, planting: Planting) -> str:
         if f.verdict >= Verdict.STRAINS and f.plantings[0] == planting.id
     ]
     said = [reason(f, plan.garden, plan.layout.id, plan.catalogue, plan.measure) for f in found[:_REASONS]]
-    more = f" And {len(found) - _REASONS} more." if len(found) > _REASONS else ""
-    return " ".join(said) + more
+    if len(found) > _REASONS:
+        said.append(say("And {n} more.", n=len(found) - _REASONS))
+    return " ".join(said)
 
 
 def cautions(plan: Plan, plantings: Sequence[Planting]) -> str:
@@ -150,10 +153,17 @@ def cautions(plan: Plan, plantings: Sequence[Planting]) -> str:
     said: dict[str, list[str]] = {}
     for planting in plantings:
         crop = plan.catalogue.resolve(planting.crop, planting.variety)
-        told = " ".join(f"{h.part}: {h.hazard}. {h.caution}" for h in crop.hazards if h.severity != "low")
-        if told and crop.name not in said.setdefault(told, []):
-            said[told].append(crop.name)
+        told = " ".join(hazard_told(h) for h in crop.hazards if h.severity != "low")
+        if told and name_of(crop) not in said.setdefault(told, []):
+            said[told].append(name_of(crop))
     if not said:
         return ""
     each = [f"{', '.join(names)} – {told}" for told, names in said.items()]
-    return f"Caution. {'  '.join(each)} Follow local rules and qualified advice."
+    told_of = "  ".join(each)
+    return say("Caution. {hazards} Follow local rules and qualified advice.", hazards=told_of)
+
+
+def hazard_told(hazard: Hazard) -> str:
+    """The part, what it does and the usual caution."""
+    part, what, caution = (named.shipped(t) for t in (hazard.part, hazard.hazard, hazard.caution))
+    return say("{part}: {hazard}. {caution}", part=part, hazard=what, caution=caution)

@@ -19,8 +19,8 @@ from gardencanvas.paper.bedmap.plan import Plan
 from gardencanvas.paper.bedmap.tape import Tape, tape_of
 from gardencanvas.paper.document import Page
 from gardencanvas.paper.sheet import SCALES, Box, Sheet
-from gardencanvas.words.language import say
-from gardencanvas.words.plain import Measure, counted
+from gardencanvas.words.language import say, say_many
+from gardencanvas.words.plain import Measure
 
 RULER_MM = 6.0  # band along the upper and left edge in which the tape is read
 _SCALES_OF_SHEETS = (*SCALES, 2000, 5000, 10_000, 20_000)
@@ -158,12 +158,12 @@ def _neighbours(tile: Tile, names: set[tuple[int, int]]) -> Iterator[_Neighbour]
     for step, edge in ((-1, box.x), (1, box.right)):
         if (tile.column + step, tile.row) in names:
             x = edge - step * OVERLAP_MM
-            name = f"sheet {tile_name(tile.column + step, tile.row)}"
+            name = say("sheet {sheet}", sheet=tile_name(tile.column + step, tile.row))
             yield _Neighbour(name, (x, box.y, x, box.bottom), (x + step * half, middle_y), upright=True)
     for step, edge in ((-1, box.y), (1, box.bottom)):
         if (tile.column, tile.row + step) in names:
             y = edge - step * OVERLAP_MM
-            name = f"sheet {tile_name(tile.column, tile.row + step)}"
+            name = say("sheet {sheet}", sheet=tile_name(tile.column, tile.row + step))
             yield _Neighbour(name, (box.x, y, box.right, y), (middle_x, y + step * half), upright=False)
 
 
@@ -194,9 +194,12 @@ def _overview(
     chosen = next((s for s in _SCALES_OF_SHEETS if fits(low, far, s, room)), _SCALES_OF_SHEETS[-1])
 
     def draw(sheet: Sheet) -> None:
-        said = counted(len(every), "sheet", "sheets")
-        heading(sheet, plan, f"{title}: how the sheets lie", f"1:{first.window.scale} on {said}",
-                f"neighbouring sheets overlap by {OVERLAP_MM:.0f} mm: lay dashed line on frame")  # fmt: skip
+        scale = f"1:{first.window.scale}"
+        said = say_many("{scale} on {n} sheet", "{scale} on {n} sheets", len(every), scale=scale)
+        overlap = say(
+            "neighbouring sheets overlap by {mm} mm: lay dashed line on frame", mm=round(OVERLAP_MM)
+        )
+        heading(sheet, plan, say("{what}: how the sheets lie", what=title), said, overlap)
         window = centred(low, far, chosen, room)
         sheet.pen(0.5)
         for bed in beds:

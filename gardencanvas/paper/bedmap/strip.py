@@ -6,6 +6,7 @@ from math import ceil
 
 from gardencanvas.paper.document import Document, Page, Setup
 from gardencanvas.paper.sheet import Box, Sheet
+from gardencanvas.words.language import say, say_many
 from gardencanvas.words.plain import Measure
 
 STRIP_MM = 26.0  # height of one strip
@@ -70,24 +71,37 @@ def _page(strip: Strip, strips: Sequence[int], count: int, of: tuple[int, int]) 
     def draw(sheet: Sheet) -> None:
         wide = sheet.box.width - RULER_MM - 10
         sheet.text(Box(0, 0, wide, 7), strip.title, 13, bold=True)
-        plants = "1 plant" if strip.plants == 1 else f"{strip.plants} plants"
-        said = f"every {strip.measure.small(strip.spacing_m)}, {plants}. Print at 100 %, not “fit to page”."
+        said = say_many(
+            "every {every}, {n} plant. Print at 100 %, not “fit to page”.",
+            "every {every}, {n} plants. Print at 100 %, not “fit to page”.",
+            strip.plants,
+            every=strip.measure.small(strip.spacing_m),
+        )
         sheet.text(Box(0, 7.5, wide, 10), said, 8.5, lines=True)
         _check_ruler(sheet)
         if count > 1:
-            how = "Cut the strips out and lay each one’s left end on the dashed line of the one before."
+            how = say("Cut the strips out and lay each one’s left end on the dashed line of the one before.")
             sheet.text(Box(0, 17.0, sheet.box.width - 20, 4), how, 8)
-        sheet.text(Box(sheet.box.width - 20, 17.0, 20, 4), f"{of[0]} of {of[1]}", 8, align="right")
+        sheet.text(
+            Box(sheet.box.width - 20, 17.0, 20, 4),
+            say("{page} of {pages}", page=of[0], pages=of[1]),
+            8,
+            align="right",
+        )
         for place, number in enumerate(strips):
             _draw(sheet, strip, number, count, _TOP_MM + place * (STRIP_MM + _BETWEEN_MM))
 
     return draw
 
 
+def _named(title: str, number: int, count: int) -> str:
+    return say("{what}, strip {number} of {count}", what=title, number=number + 1, count=count)
+
+
 def _check_ruler(sheet: Sheet) -> None:
     """A hundred millimetres to hold a ruler against."""
     x, y = sheet.box.width - RULER_MM - 1, 12.0
-    sheet.text(Box(x, 1, RULER_MM, 4.5), "Check: this line is 100 mm long", 8)
+    sheet.text(Box(x, 1, RULER_MM, 4.5), say("Check: this line is 100 mm long"), 8)
     sheet.pen(0.25)
     sheet.line(x, y, x + RULER_MM, y)
     for mm in range(0, 101, 5):
@@ -104,14 +118,14 @@ def _draw(sheet: Sheet, strip: Strip, number: int, count: int, top: float) -> No
     sheet.ring([(0, top), (wide, top), (wide, top + STRIP_MM), (0, top + STRIP_MM)])
     _tape(sheet, strip, begin, wide, top + STRIP_MM)
     _stations(sheet, strip, begin, wide, top)
-    name = f"{strip.title}, strip {number + 1} of {count}" if count > 1 else strip.title
+    name = strip.title if count == 1 else _named(strip.title, number, count)
     last = number == count - 1
     room = wide - (48 if not last else 0)
     sheet.text(Box(0.5, top - 4.4, max(room, 40), 4), name, 7.5, bold=True)
     if not last:
         sheet.pen(0.2, (3, 3))
         sheet.line(usable, top, usable, top + STRIP_MM)
-        sheet.text(Box(usable - 46, top - 4.4, 46, 4), "the next strip begins here", 7, align="right")
+        sheet.text(Box(usable - 46, top - 4.4, 46, 4), say("the next strip begins here"), 7, align="right")
 
 
 def _stations(sheet: Sheet, strip: Strip, begin: float, wide: float, top: float) -> None:

@@ -6,19 +6,18 @@ from dataclasses import dataclass
 from gardencanvas.paper.bedmap.marks import draw_mark
 from gardencanvas.paper.bedmap.rows import PLANT_OUT, SOW, Row
 from gardencanvas.paper.sheet import Box, Sheet
+from gardencanvas.words.language import mark, say
 
 SIZES = (8.5, 8.0, 7.5)  # of letters, the first that has room
 _LEADING = 1.3
 _PAD_MM = 1.4
 _TICK_MM = 2.4
 _WIDE_MM = 230.0
-_WIDE = (
-    ("", 13), ("crop, variety", 44), ("plants", 19), ("every", 24), ("deep", 15), ("sow", 22),
-    ("plant out", 22), ("harvest", 36), ("fit", 16), ("shares with", 62),
-)  # fmt: skip
-_NARROW = (
-    ("", 12), ("crop, variety", 33), ("plants", 14), ("every", 23), ("deep", 15), ("sow", 19),
-    ("plant out", 19), ("harvest", 32), ("fit", 14), ("shares with", 32),
+_WIDE = (13, 44, 19, 24, 15, 22, 22, 36, 16, 62)  # of the columns, millimetres or shares of less
+_NARROW = (12, 33, 14, 23, 15, 19, 19, 32, 14, 32)
+_NAMES = (
+    mark("crop, variety"), mark("plants"), mark("every"), mark("deep"), mark("sow"), mark("plant out"),
+    mark("harvest"), mark("fit"), mark("shares with"),
 )  # fmt: skip
 
 
@@ -51,9 +50,9 @@ class Table:
 def table_of(sheet: Sheet, rows: Sequence[Row], points: float) -> Table:
     """Lay rows out for the sheet's width."""
     columns = _WIDE if sheet.box.width > _WIDE_MM else _NARROW
-    unit = sheet.box.width / sum(w for _, w in columns)
-    widths = tuple(w * unit for _, w in columns)
-    table = Table(tuple(rows), points, widths, tuple(name for name, _ in columns), ())
+    unit = sheet.box.width / sum(columns)
+    widths = tuple(wide * unit for wide in columns)
+    table = Table(tuple(rows), points, widths, ("", *(say(name) for name in _NAMES)), ())
     heights = tuple(_height(sheet, table, row) for row in rows)
     return Table(table.rows, points, widths, table.names, heights)
 
