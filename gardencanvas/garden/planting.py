@@ -18,15 +18,19 @@ GardenDate = Annotated[date, Field(ge=EARLIEST, le=LATEST)]
 class Start(Value):
     """When and how the plants came to stand in the bed.
 
-    ``on`` is the day in the bed: sown in place, planted out, set, or (a volunteer) seen. ``sown_on`` is the
-    day a raised planting was sown under glass; absent, the crop's usual nursery time before ``on`` is meant.
-    A pinned date is never moved by the program.
+    ``on`` is the day in the bed: sown in place, planted out, set, or (a volunteer) come up. ``sown_on`` is
+    the day a raised planting was sown under glass; absent, the crop's usual nursery time before ``on`` is
+    meant.
+    A pinned date is never moved by the program. Of a volunteer the day it came up is estimated, right to
+    ``within_d`` days either way where that is said; one that is ``kept`` was decided on.
     """
 
     kind: Literal["sown", "raised", "set", "volunteer"]
     on: GardenDate
     sown_on: GardenDate | None = None
     pinned: bool = False
+    within_d: Annotated[int, Field(ge=1, le=183)] | None = None
+    kept: bool = False
 
     @model_validator(mode="after")
     def _ordered(self) -> Self:
@@ -37,6 +41,8 @@ class Start(Value):
                 raise ValueError(
                     f"sown on {self.sown_on}: it must lie in the 400 days before planting out, {self.on}"
                 )
+        if self.kind != "volunteer" and (self.within_d is not None or self.kept):
+            raise ValueError("only of a volunteer the day is estimated, and only a volunteer is kept")
         return self
 
 
