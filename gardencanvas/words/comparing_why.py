@@ -39,10 +39,12 @@ WHY: dict[str, tuple[str, ...]] = {
     ),
     Code.RELATIVE_YIELD: (
         mark(
-            "Yield of the crop here over its yield grown alone on the same ground: the light its leaves "
-            "catch, in layers by height (Beer–Lambert; Spitters and Aerts 1983), week by week, over what it "
-            "catches alone at its usual spacing (constant light-use efficiency, Monteith 1977), with plants "
-            "that have more room growing larger (1/w = a + bN, Shinozaki and Kira 1956)."
+            "Yield of the crop here over its yield grown alone on the same ground. Plants that have more "
+            "room grow larger (1/w = a + bN, Shinozaki and Kira 1956), and other crops hold them back as so "
+            "many more plants of their own would (Spitters 1983): half by the light these take, week by "
+            "week, in layers by height (Beer–Lambert; Spitters and Aerts 1983; constant light-use "
+            "efficiency, Monteith 1977), half by roots at the same depth that want the same food, of which "
+            "legumes take little from others."
         ),
         _ALONE,
         _RANGE,

@@ -2,13 +2,15 @@
 
 import numpy as np
 import pytest
+from scipy.stats import norm
+from scipy.stats import t as student
 
 from gardencanvas.measures.yields.doubts import BAND, MOST, OF_THE_GARDEN
 from tests.oracles import trials
 
-# What was reached when the table was first written; a change of the model must not fall behind it.
-RANK_PARTIAL, RANK_TOTAL = 0.40, 0.245
-ERROR_PARTIAL, ERROR_TOTAL = 0.188, 0.2765
+# What is reached; a change of the model must not fall behind it.
+RANK_PARTIAL, RANK_TOTAL = 0.45, 0.38
+ERROR_PARTIAL, ERROR_TOTAL = 0.176, 0.256
 
 
 @pytest.fixture(scope="module")
@@ -42,9 +44,20 @@ def test_errors_do_not_get_worse_and_beat_the_plain_guess(score):
 def test_the_shown_range_comes_from_one_half_of_the_articles_and_holds_in_the_other():
     half = trials.first_half()
     factor = np.maximum(trials.observed(), 0.02)[half] / trials.predicted()[half]
-    assert np.quantile(factor, [0.1, 0.9]) == pytest.approx(BAND, abs=0.01)
+    articles = len({t.article for t, even in zip(trials.trials(), half, strict=True) if even})
+    wider = student.ppf(0.9, articles - 1) / norm.ppf(0.9) * np.sqrt(1 + 1 / articles)
+    assert np.quantile(factor, [0.1, 0.9]) ** wider == pytest.approx(BAND, abs=0.01)
     _, others = trials.within_band()
-    assert others >= 0.70  # eight of ten are promised; articles differ more than treatments
+    assert 0.75 <= others <= 0.85  # eight of ten are promised
+
+
+@pytest.mark.parametrize("part", ["even articles", "odd articles", *trials.DESIGNS.values()])
+def test_every_part_of_the_trials_is_told_better_than_by_the_plain_guess(part):
+    score = dict(trials.scores())[part]
+    assert score.error_partial < score.guess_partial
+    assert score.error_total < score.guess_total
+    assert score.rank_partial > 0.2
+    assert score.rank_total > 0.3
 
 
 def test_what_all_crops_of_a_garden_miss_alike_is_as_in_either_half_of_the_articles():
@@ -54,9 +67,9 @@ def test_what_all_crops_of_a_garden_miss_alike_is_as_in_either_half_of_the_artic
 
 
 def test_main_crops_that_lose_next_to_nothing_gain_next_to_nothing():
-    """Nine of ten; in the other half of the articles 1.10."""
+    """Nine of ten; 1.05 in one half of the articles and 1.11 in the other."""
     half = np.repeat(trials.first_half(), 2)
     predicted, observed = trials.predicted().ravel(), trials.observed().ravel()
-    for some, allowed in ((half, 0.01), (~half, 0.05)):
+    for some in (half, ~half):
         main = some & (predicted >= 0.85)
-        assert np.quantile((observed / predicted)[main], 0.9) == pytest.approx(MOST, abs=allowed)
+        assert np.quantile((observed / predicted)[main], 0.9) == pytest.approx(MOST, abs=0.05)

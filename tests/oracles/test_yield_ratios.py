@@ -4,8 +4,11 @@ import csv
 
 import numpy as np
 import pytest
+from scipy.optimize import curve_fit
 from scipy.stats import linregress
 
+from gardencanvas.crops.catalogue import catalogue
+from gardencanvas.fit.density import held_back
 from gardencanvas.fit.thresholds import HELD_BACK_HIGH, HELD_BACK_LOW
 from gardencanvas.measures.yields.density import relative_yield
 from gardencanvas.measures.yields.ratios import apart_in_time, ater, competitive_ratio, ler
@@ -83,3 +86,39 @@ def test_published_onion_densities_lie_in_the_range_that_is_drawn(place):
     assert HELD_BACK_LOW <= held_back <= HELD_BACK_HIGH
     told = relative_yield(density / 40.0, held_back) * 40.0 * usual_weight
     assert np.abs(np.log(told / (density * weight))).mean() < 0.12
+
+
+def _hybrids():
+    lines = (DATA / "carmer_maize.txt").read_text(encoding="utf-8").splitlines()[1:]
+    found: dict[str, list[tuple[float, float]]] = {}
+    for line in lines:
+        hybrid, hill, pounds = line.replace('"', "").split()
+        found.setdefault(hybrid, []).append((float(hill) * 4000 / 4046.86, float(pounds)))  # per m²
+    return [np.array(rows) for rows in found.values()]
+
+
+def test_the_maize_of_the_catalogue_is_that_of_eight_hybrids():
+    """Carmer & Jackobs 1965: the law fitted to the logarithm of grain to the plant, hybrid by hybrid."""
+    halves = []
+    for density, grain in (rows.T for rows in _hybrids()):
+        fitted, _ = curve_fit(
+            lambda n, log_w, half: log_w - np.log1p(n / half), density, np.log(grain / density),
+            p0=(0.0, 3.0), bounds=([-9.0, 0.01], [9.0, 1e3]),
+        )  # fmt: skip
+        halves.append(float(fitted[1]))
+    told = catalogue().resolve("sweetcorn").half_weight_per_m2
+    assert told.mid == pytest.approx(np.median(halves), abs=0.01)
+    assert [told.low, told.high] == pytest.approx(sorted(halves)[1:-1:5], abs=0.01)
+
+
+def test_half_as_many_maize_plants_yield_as_the_authors_own_equation_says():
+    """y = x a k^x (Carmer & Jackobs 1965), an equation of another form: between the eight hybrids."""
+    crop = catalogue().resolve("sweetcorn")
+    need = crop.in_row_m.mid * crop.between_rows_m.mid
+    shares = []
+    for density, grain in (rows.T for rows in _hybrids()):
+        fitted, _ = curve_fit(lambda x, a, k: x * a * k**x, density, grain, p0=(0.5, 0.8))
+        shares.append(0.5 * fitted[1] ** (-0.5 / need))
+    told = float(relative_yield(0.5, held_back(crop, need).mid))
+    assert min(shares) <= told <= max(shares)
+    assert told == pytest.approx(np.mean(shares), abs=0.06)

@@ -1,8 +1,9 @@
 """Relative yields: what each stand of a bed gives, over what it would give alone on all of the bed.
 
-The light it captures beside its neighbours over the light it captures alone at its usual spacing, in the
-same weeks, with constant light-use efficiency (Monteith 1977). Light is shared in layers by height
-(Beer–Lambert; Spitters & Aerts 1983; Keating & Carberry 1993).
+Alone, yield goes with density by the reciprocal yield law (``density``). Neighbours hold a stand back as so
+many more plants of its own would (``crowd``): above ground as many as would leave it as much light, with
+constant light-use efficiency (Monteith 1977) and light shared in layers by height (Beer–Lambert; Spitters &
+Aerts 1983; Keating & Carberry 1993); below ground as many as would root where they do.
 """
 
 from dataclasses import dataclass
@@ -11,9 +12,12 @@ import numpy as np
 from numpy.typing import NDArray
 
 from gardencanvas.fit.beside import Vault
-from gardencanvas.fit.stands import months_of
+from gardencanvas.fit.density import held_back
+from gardencanvas.fit.stands import Stand, months_of
 from gardencanvas.light.canopy import layered
 from gardencanvas.measures.yields.bedful import Bedful
+from gardencanvas.measures.yields.crowd import by_light, in_soil
+from gardencanvas.measures.yields.density import relative_yield
 from gardencanvas.measures.yields.mingling import local_density
 
 Floats = NDArray[np.float64]
@@ -54,17 +58,25 @@ def shared(bedful: Bedful, over: Vault, near: Floats | None = None) -> Shared:
     first, same = _alike(bedful)
     parts = same.T @ np.diag(bedful.density)  # (alike, stands)
     density = parts.sum(axis=1)
-    weeks = np.flatnonzero(bedful.present.any(axis=0))
+    standing = np.flatnonzero(bedful.present.any(axis=0))
+    weeks = slice(int(standing[0]), int(standing[-1]) + 1) if len(standing) else slice(0, 0)
     sunlight = over.strength[months_of(bedful.stands[0].weeks)[weeks] % 12]
     leaf, top, base = (x[first][:, weeks] for x in (bedful.leaf, bedful.height_m, bedful.base_m))
-    alone = _light(leaf, sunlight)
-    thinned = np.minimum(_ratio(_light(leaf * density[:, None], sunlight), alone, density), 1.0)
     near = (local_density(bedful) if near is None else near) @ same
     leaves = near[:, None, :] * leaf.T  # (spots, weeks, alike)
     shares = layered(1.0, leaves, top.T, base.T)
     beside = np.einsum("cws,w->s", shares, sunlight)
     without = np.einsum("cws,w->s", -np.expm1(-leaves), sunlight)
-    left = _ratio(beside, without, np.ones_like(without))
+    lit = by_light(leaf, sunlight, density, _ratio(beside, without, np.ones_like(without)))
+    cover = bedful.full_cover[first][:, weeks]
+    weight = cover * sunlight
+    weight = _ratio(weight, weight.sum(axis=1, keepdims=True), np.zeros_like(weight))
+    filled = _ratio(cover, cover.max(axis=1, initial=0.0, keepdims=True), np.zeros_like(cover))
+    stands = [bedful.stands[k] for k in first]
+    crowd = (lit + in_soil(stands, weight, filled, weeks, near)) / 2.0
+    back = np.array([_held_back(s) for s in stands])
+    thinned = np.minimum(relative_yield(density, back), 1.0)
+    left = (1.0 - back + back * density) / (1.0 - back + back * (density + crowd))
     taken = np.zeros(bedful.present.shape[1])
     taken[weeks] = shares.sum(axis=2).mean(axis=0)
     mine = _ratio(parts, density[:, None], np.zeros_like(parts))
@@ -81,10 +93,8 @@ def _alike(bedful: Bedful) -> tuple[Ints, Floats]:
     return first, same
 
 
-def _light(leaf: Floats, sunlight: Floats) -> Floats:
-    """Light each of some even canopies captures through the weeks, shape (stands,)."""
-    captured: Floats = -np.expm1(-leaf) @ sunlight
-    return captured
+def _held_back(stand: Stand) -> float:
+    return held_back(stand.crop, stand.ground.need_m2, stand.planting.per_station).mid
 
 
 def _ratio(part: Floats, whole: Floats, instead: Floats) -> Floats:
