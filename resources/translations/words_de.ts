@@ -766,7 +766,7 @@
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
-        <source>Yield of the crop here over its yield grown alone on the same ground: the light its leaves catch, in layers by height (Beer–Lambert; Spitters and Aerts 1983), week by week, over what it catches alone at its usual spacing (constant light-use efficiency, Monteith 1977), with plants that have more room growing larger (1/w = a + bN, Shinozaki and Kira 1956).</source>
+        <source>Yield of the crop here over its yield grown alone on the same ground. Plants that have more room grow larger (1/w = a + bN, Shinozaki and Kira 1956), and other crops hold them back as so many more plants of their own would (Spitters 1983): half by the light these take, week by week, in layers by height (Beer–Lambert; Spitters and Aerts 1983; constant light-use efficiency, Monteith 1977), half by roots at the same depth that want the same food, of which legumes take little from others.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1233,7 +1233,7 @@
         <location filename="gardencanvas/words/crop_year.py"/>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>sow</source>
-        <translation type="unfinished"></translation>
+        <translation>säen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
@@ -1244,13 +1244,13 @@
         <location filename="gardencanvas/words/crop_year.py"/>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>plant out</source>
-        <translation type="unfinished"></translation>
+        <translation>auspflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>set</source>
-        <translation>gesteckt</translation>
+        <translation>setzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
@@ -1406,6 +1406,11 @@
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
+        <source>the background picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/differences.py"/>
         <source>the first month</source>
         <translation type="unfinished"></translation>
     </message>
@@ -1520,7 +1525,7 @@
     </message>
     <message>
         <location filename="gardencanvas/words/filling.py"/>
-        <source>No {crop} fits there: {why}</source>
+        <source>No {crop} fits there. {why}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -1676,566 +1681,566 @@
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>harvest for its ground and days</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte je Fläche und Tag</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>harvest in all</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte insgesamt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>soon harvested</source>
-        <translation type="unfinished"></translation>
+        <translation>bald geerntet</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>days to spare</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage Spielraum</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>nothing strains</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts belastet</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>There is no bed in this layout.</source>
-        <translation type="unfinished"></translation>
+        <translation>In diesem Anbauplan gibt es kein Beet.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{share} of the beds’ ground, over the whole year, is covered by no plant.</source>
-        <translation type="unfinished"></translation>
+        <translation>{share} der Beetfläche sind, übers ganze Jahr gerechnet, von keiner Pflanze bedeckt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{area} beside {plantings}</source>
-        <translation type="unfinished"></translation>
+        <translation>{area} neben {plantings}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>free {days}</source>
-        <translation type="unfinished"></translation>
+        <translation>frei {days}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{share} light</source>
-        <translation type="unfinished"></translation>
+        <translation>{share} Licht</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{height} high at most</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens {height} hoch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{depth} of soil</source>
-        <translation type="unfinished"></translation>
+        <translation>{depth} Bodentiefe</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>sow on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>säen am {day}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>set on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>setzen am {day}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>sow under glass on {sow}, plant out on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>unter Glas säen am {sow}, auspflanzen am {day}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>plant out on {day}, from plants sown by {sow}</source>
-        <translation type="unfinished"></translation>
+        <translation>auspflanzen am {day}, mit Jungpflanzen aus Aussaat bis {sow}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>plant out on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>auspflanzen am {day}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>staggered block, {spacing} apart each way</source>
-        <translation type="unfinished"></translation>
+        <translation>versetzter Block, {spacing} Abstand nach allen Seiten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>block, {spacing} apart each way</source>
-        <translation type="unfinished"></translation>
+        <translation>Block, {spacing} Abstand nach allen Seiten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>a single plant</source>
-        <translation type="unfinished"></translation>
+        <translation>eine einzelne Pflanze</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>loose plants, {spacing} apart</source>
-        <translation type="unfinished"></translation>
+        <translation>einzelne Pflanzen, {spacing} Abstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>1 row, every {spacing}</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Reihe, alle {spacing}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{rows} rows, every {spacing}, rows {across} apart</source>
-        <translation type="unfinished"></translation>
+        <translation>{rows} Reihen, alle {spacing}, Reihenabstand {across}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>harvest {days}, about {weight}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte {days}, etwa {weight}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>stands until {day}; no harvest is counted this season</source>
-        <translation type="unfinished"></translation>
+        <translation>steht bis {day}; in dieser Saison zählt keine Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>harvest {days}; no weight is on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte {days}; zum Gewicht ist nichts verzeichnet</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>nothing waits for its ground</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts wartet auf den Platz</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>ripens in {years} of 10 years</source>
-        <translation type="unfinished"></translation>
+        <translation>reift in {years} von 10 Jahren</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>over by {day} in nine years of ten</source>
-        <translation type="unfinished"></translation>
+        <translation>in neun von zehn Jahren bis {day} vorbei</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{n} days late</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Tag zu spät</numerusform>
+            <numerusform>{n} Tage zu spät</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{n} days to spare</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Tag Spielraum</numerusform>
+            <numerusform>{n} Tage Spielraum</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{n} days late in a late year (one in ten)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>in einem späten Jahr (eins von zehn) {n} Tag zu spät</numerusform>
+            <numerusform>in einem späten Jahr (eins von zehn) {n} Tage zu spät</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{n} days to spare in a late year (one in ten)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>in einem späten Jahr (eins von zehn) {n} Tag Spielraum</numerusform>
+            <numerusform>in einem späten Jahr (eins von zehn) {n} Tage Spielraum</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{grams} a m² and day</source>
-        <translation type="unfinished"></translation>
+        <translation>{grams} je m² und Tag</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{n} days on {area}</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Tag auf {area}</numerusform>
+            <numerusform>{n} Tage auf {area}</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>full marks for {parts}</source>
-        <translation type="unfinished"></translation>
+        <translation>volle Punktzahl für {parts}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>Ranks by {parts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rang nach: {parts}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>Its family last grew here in {year}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Pflanzenfamilie stand hier zuletzt {year}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{planting}: light {before} → {after}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{planting}: Licht {before} → {after}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{plants} in {bed}</source>
-        <translation type="unfinished"></translation>
+        <translation>{plants} in {bed}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>There is no bed. Choose a place in a bed, or draw one there first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort ist kein Beet. Einen Platz in einem Beet wählen oder dort erst eines zeichnen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>No crop satisfies all that is asked for. Ask for less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Kultur erfüllt alle Wünsche. Weniger verlangen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{crop}: there is no day in the year to start it here.</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop}: lässt sich hier an keinem Tag des Jahres beginnen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{crop}: cannot be started now; the next good day is about {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop}: lässt sich jetzt nicht beginnen; der nächste gute Tag ist etwa der {day}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{crop}: {share} of open-sky light reaches the place; it needs {least} at least.</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop}: den Platz erreichen {share} vom Licht bei freiem Himmel; mindestens {least} sind nötig.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{crop}: clashes ({kind}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop}: unverträglich ({kind}).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{crop}: clashes with {other} ({kind}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop}: unverträglich mit {other} ({kind}).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>Possible after {day}, or elsewhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Möglich nach dem {day} oder anderswo.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{crop}: {room} of room are missing beside {other}. Possible once that is out, {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop}: neben {other} fehlen {room} Platz. Möglich, sobald dort geräumt ist, am {day}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
         <source>{crop}: {room} of room are missing; a plant wants {wants} each way. Choose a larger place.</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop}: es fehlen {room} Platz; eine Pflanze braucht {wants} nach allen Seiten. Einen größeren Platz wählen.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/in_time.py"/>
         <source>{who} is out by {day}, {n} days before {others} closes over it.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{who}: Ernte bis {day} vorbei, {n} Tag bevor {others} den Platz überwächst.</numerusform>
+            <numerusform>{who}: Ernte bis {day} vorbei, {n} Tage bevor {others} den Platz überwächst.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/in_time.py"/>
         <source>{others} closes over {who} on {day}, {n} days before its last harvest, {last}.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{who}: wird am {day} von {others} überwachsen, {n} Tag vor der letzten Ernte am {last}.</numerusform>
+            <numerusform>{who}: wird am {day} von {others} überwachsen, {n} Tage vor der letzten Ernte am {last}.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/in_time.py"/>
         <source>{who} is out by {out} and {others} goes in on {in_bed}: the same ground is used twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: bis {out} geräumt; {others}: ab {in_bed} im Beet. Derselbe Boden wird zweimal genutzt.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/in_time.py"/>
         <source>In one year of ten, as cold as few are, only {n} days to spare are left.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In einem von zehn Jahren, das besonders kalt ist, bleibt nur {n} Tag Spielraum.</numerusform>
+            <numerusform>In einem von zehn Jahren, das besonders kalt ist, bleiben nur {n} Tage Spielraum.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/in_time.py"/>
         <source>In one year of ten, as cold as few are, {n} days late.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In einem von zehn Jahren, das besonders kalt ist, {n} Tag zu spät.</numerusform>
+            <numerusform>In einem von zehn Jahren, das besonders kalt ist, {n} Tage zu spät.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/in_time.py"/>
         <source>In one year of ten, as warm as few are, only {n} days to spare are left.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In einem von zehn Jahren, das besonders warm ist, bleibt nur {n} Tag Spielraum.</numerusform>
+            <numerusform>In einem von zehn Jahren, das besonders warm ist, bleiben nur {n} Tage Spielraum.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/in_time.py"/>
         <source>In one year of ten, as warm as few are, {n} days late.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>In einem von zehn Jahren, das besonders warm ist, {n} Tag zu spät.</numerusform>
+            <numerusform>In einem von zehn Jahren, das besonders warm ist, {n} Tage zu spät.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/in_time.py"/>
         <source>The ground lies under leaves {n} days sooner.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Der Boden liegt {n} Tag früher unter Blättern.</numerusform>
+            <numerusform>Der Boden liegt {n} Tage früher unter Blättern.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>raise</source>
-        <translation type="unfinished"></translation>
+        <translation>vorziehen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>prick out</source>
-        <translation type="unfinished"></translation>
+        <translation>pikieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>harden off</source>
-        <translation type="unfinished"></translation>
+        <translation>abhärten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>put up support</source>
-        <translation type="unfinished"></translation>
+        <translation>Stütze aufstellen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>thin</source>
-        <translation type="unfinished"></translation>
+        <translation>vereinzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>begin watering</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießen beginnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>put on cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung auflegen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>take off cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung abnehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>put on net</source>
-        <translation type="unfinished"></translation>
+        <translation>Netz auflegen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>pick</source>
-        <translation type="unfinished"></translation>
+        <translation>ernten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>last picking</source>
-        <translation type="unfinished"></translation>
+        <translation>letzte Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>lift</source>
-        <translation type="unfinished"></translation>
+        <translation>roden</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>clear away</source>
-        <translation type="unfinished"></translation>
+        <translation>räumen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Put up a row of canes ({what})</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabreihe aufstellen ({what})</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Put up a ring of canes ({what})</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabring aufstellen ({what})</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Put up a net ({what})</source>
-        <translation type="unfinished"></translation>
+        <translation>Ranknetz aufstellen ({what})</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Put up a trellis ({what})</source>
-        <translation type="unfinished"></translation>
+        <translation>Spalier aufstellen ({what})</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Put up a stake ({what})</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelstab aufstellen ({what})</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/jobs.py"/>
         <source>{n} clumps of {each} × {crop}</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Büschel zu je {each} × {crop}</numerusform>
+            <numerusform>{n} Büschel zu je {each} × {crop}</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Every {spacing}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle {spacing}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>{depth} deep.</source>
-        <translation type="unfinished"></translation>
+        <translation>{depth} tief.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Part {part} of {parts} of a succession.</source>
-        <translation type="unfinished"></translation>
+        <translation>Satz {part} von {parts} der Folgesätze.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>{height} high.</source>
-        <translation type="unfinished"></translation>
+        <translation>{height} hoch.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/jobs.py"/>
         <source>{seeds} seeds.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{seeds} Samen.</numerusform>
+            <numerusform>{seeds} Samen.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>{neighbour} closes over it from {day}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{neighbour} überwächst den Platz ab {day}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Cap the ends of canes: they stand at eye height.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stabenden mit Kappen versehen: sie stehen in Augenhöhe.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Anchor it well: wind takes hold of what is tall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gut verankern: Hohes wird vom Wind erfasst.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Caution: {caution}</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht: {caution}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Raise {plants} under glass</source>
-        <translation type="unfinished"></translation>
+        <translation>{plants} unter Glas vorziehen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Prick out {plants}</source>
-        <translation type="unfinished"></translation>
+        <translation>{plants} pikieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Harden off {plants}</source>
-        <translation type="unfinished"></translation>
+        <translation>{plants} abhärten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Sow {plants}</source>
-        <translation type="unfinished"></translation>
+        <translation>{plants} säen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Plant out {plants}</source>
-        <translation type="unfinished"></translation>
+        <translation>{plants} auspflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Set {plants}</source>
-        <translation type="unfinished"></translation>
+        <translation>{plants} setzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Thin {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop} vereinzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Begin watering</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießen beginnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Put on {cover}</source>
-        <translation type="unfinished"></translation>
+        <translation>{cover} auflegen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Take off {cover}</source>
-        <translation type="unfinished"></translation>
+        <translation>{cover} abnehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Pick {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop} ernten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Last picking of {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop} zum letzten Mal ernten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Lift {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop} roden</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Clear {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation>{crop} räumen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Rain falls short from here in an average year, most in the week of {day}: {litres} l/m². Go by your own soil and sky.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab hier reicht in einem mittleren Jahr der Regen nicht, am wenigsten in der Woche vom {day}: es fehlen {litres} l/m². Nach dem eigenen Boden und Wetter richten.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Week</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>From</source>
-        <translation>Aus</translation>
+        <translation>Von</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>To</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
@@ -2271,7 +2276,7 @@
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
@@ -2763,7 +2768,7 @@
         <location filename="gardencanvas/words/named.py"/>
         <location filename="gardencanvas/words/structures.py"/>
         <source>cane</source>
-        <translation type="unfinished"></translation>
+        <translation>Stab</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
@@ -2780,85 +2785,85 @@
     <message>
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{who} stands on bare plan, outside every bed.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: steht auf bloßem Plan, außerhalb aller Beete.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{n} of {of} stations of {who} lie outside every bed.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{who}: {n} von {of} Pflanzstellen liegt außerhalb aller Beete.</numerusform>
+            <numerusform>{who}: {n} von {of} Pflanzstellen liegen außerhalb aller Beete.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/place_found.py"/>
         <source>The bed holds {soil} of soil; {who} wants at least {needed}: it dries out sooner and stays smaller.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: das Beet hat {soil} Boden, nötig sind mindestens {needed}. Die Pflanzen trocknen eher aus und bleiben kleiner.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/place_found.py"/>
         <source>The bed holds {soil} of soil; {n} of {of} stations of {who} want at least {needed}: they dry out sooner and stay smaller.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{who}: an {n} von {of} Pflanzstellen hat das Beet {soil} Boden, nötig sind mindestens {needed}. Die Pflanzen dort trocknen eher aus und bleiben kleiner.</numerusform>
+            <numerusform>{who}: an {n} von {of} Pflanzstellen hat das Beet {soil} Boden, nötig sind mindestens {needed}. Die Pflanzen dort trocknen eher aus und bleiben kleiner.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{who} stands on a path, where the soil is trodden.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: steht auf einem Weg, wo der Boden festgetreten ist.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{n} of {of} stations of {who} stand on a path, where the soil is trodden.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{who}: {n} von {of} Pflanzstellen liegt auf einem Weg, wo der Boden festgetreten ist.</numerusform>
+            <numerusform>{who}: {n} von {of} Pflanzstellen liegen auf einem Weg, wo der Boden festgetreten ist.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{who} climbs to {height} and has no {support} within reach: along the ground it bears less, rots more and covers what grows beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: klettert {height} hoch und findet keine Stütze in Reichweite ({support}). Am Boden trägt die Kultur weniger, fault eher und überdeckt, was daneben wächst.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{n} stations climb on one {support}; at its closest spacing there is room for {room} of {who}.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{who}: {n} Pflanzstelle klettert an einer Stütze ({support}); beim engsten Abstand ist Platz für {room}.</numerusform>
+            <numerusform>{who}: {n} Pflanzstellen klettern an einer Stütze ({support}); beim engsten Abstand ist Platz für {room}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{n} stations of {who} stand too far from the next to lean on it; {usual} is usual. At {height} they want stakes and string.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{who}: {n} Pflanzstelle liegt zu weit von der nächsten entfernt, um sich anzulehnen; üblich sind {usual}. Bei {height} Höhe sind Stäbe und Schnur nötig.</numerusform>
+            <numerusform>{who}: {n} Pflanzstellen liegen zu weit von der nächsten entfernt, um sich anzulehnen; üblich sind {usual}. Bei {height} Höhe sind Stäbe und Schnur nötig.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{who} grows {height} tall with nothing to hold it and no shelter from wind: give it {support}, or set it in a block or in the lee of a hedge.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: wird {height} hoch, ohne Halt und ohne Windschutz. Stützen ({support}), im Block pflanzen oder in den Windschatten einer Hecke setzen.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{n} of {of} stations of {who} grow {height} tall with nothing to hold them and no shelter from wind: give them {support}, or set them in a block or in the lee of a hedge.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{who}: {n} von {of} Pflanzstellen wird {height} hoch, ohne Halt und ohne Windschutz. Stützen ({support}), im Block pflanzen oder in den Windschatten einer Hecke setzen.</numerusform>
+            <numerusform>{who}: {n} von {of} Pflanzstellen werden {height} hoch, ohne Halt und ohne Windschutz. Stützen ({support}), im Block pflanzen oder in den Windschatten einer Hecke setzen.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{who} grows to {height} and touches the {cover}, {high} high, from {since}: take it off by then or raise it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: wird {height} hoch und stößt ab {since} an die Abdeckung ({cover}, {high} hoch). Bis dahin abnehmen oder höher stellen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{who} needs bees at its flowers and lies under {cover} {days}: open it by day, or few fruits set.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: braucht Bienen an den Blüten und liegt unter einer Abdeckung ({cover}), {days}. Tagsüber öffnen, sonst gibt es wenige Früchte.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/plain.py"/>
@@ -3003,272 +3008,272 @@
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>north</source>
-        <translation type="unfinished"></translation>
+        <translation>Norden</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>north-east</source>
-        <translation type="unfinished"></translation>
+        <translation>Nordosten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>east</source>
-        <translation type="unfinished"></translation>
+        <translation>Osten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>south-east</source>
-        <translation type="unfinished"></translation>
+        <translation>Südosten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>south</source>
-        <translation type="unfinished"></translation>
+        <translation>Süden</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>south-west</source>
-        <translation type="unfinished"></translation>
+        <translation>Südwesten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>west</source>
-        <translation type="unfinished"></translation>
+        <translation>Westen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>north-west</source>
-        <translation type="unfinished"></translation>
+        <translation>Nordwesten</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>{change} ({n} plants fewer)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{change} ({n} Pflanze weniger)</numerusform>
+            <numerusform>{change} ({n} Pflanzen weniger)</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>{change}, {lost} of {of} harvest days fewer</source>
-        <translation type="unfinished"></translation>
+        <translation>{change}, {lost} von {of} Erntetagen weniger</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>{distance} away from {other}</source>
-        <translation type="unfinished"></translation>
+        <translation>{distance} von {other} weg</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>{distance} into {other}</source>
-        <translation type="unfinished"></translation>
+        <translation>{distance} ins Beet hinein ({other})</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>to the {wind} side of {other} ({distance})</source>
-        <translation type="unfinished"></translation>
+        <translation>an die Seite im {wind} von {other} ({distance})</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>{distance} {wind} along the bed</source>
-        <translation type="unfinished"></translation>
+        <translation>{distance} längs im Beet nach {wind}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>{distance} {wind} across the bed</source>
-        <translation type="unfinished"></translation>
+        <translation>{distance} quer im Beet nach {wind}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Move {whither}</source>
-        <translation type="unfinished"></translation>
+        <translation>Verschieben: {whither}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Move {planting} {whither}</source>
-        <translation type="unfinished"></translation>
+        <translation>{planting} verschieben: {whither}</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Move {n} plants {whither}</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Pflanze verschieben: {whither}</numerusform>
+            <numerusform>{n} Pflanzen verschieben: {whither}</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Move {n} plants of {planting} {whither}</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{planting}: {n} Pflanze verschieben, {whither}</numerusform>
+            <numerusform>{planting}: {n} Pflanzen verschieben, {whither}</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Start {n} days later ({day})</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Tag später beginnen ({day})</numerusform>
+            <numerusform>{n} Tage später beginnen ({day})</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Start {planting} {n} days later ({day})</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{planting}: {n} Tag später beginnen ({day})</numerusform>
+            <numerusform>{planting}: {n} Tage später beginnen ({day})</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Start {n} days earlier ({day})</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Tag früher beginnen ({day})</numerusform>
+            <numerusform>{n} Tage früher beginnen ({day})</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Start {planting} {n} days earlier ({day})</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{planting}: {n} Tag früher beginnen ({day})</numerusform>
+            <numerusform>{planting}: {n} Tage früher beginnen ({day})</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Clear it by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis {day} räumen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Clear {planting} by {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{planting} bis {day} räumen</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>{change}, young ({n} days early)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{change}, jung ({n} Tag vor der Reife)</numerusform>
+            <numerusform>{change}, jung ({n} Tage vor der Reife)</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>{change}, young ({n} days early, {size} of its size)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{change}, jung ({n} Tag vor der Reife, {size} der Größe)</numerusform>
+            <numerusform>{change}, jung ({n} Tage vor der Reife, {size} der Größe)</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Widen to {spacing}</source>
-        <translation type="unfinished"></translation>
+        <translation>Abstand auf {spacing} vergrößern</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Widen {planting} to {spacing}</source>
-        <translation type="unfinished"></translation>
+        <translation>{planting}: Abstand auf {spacing} vergrößern</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Widen to {spacing} between rows</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenabstand auf {spacing} vergrößern</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Widen {planting} to {spacing} between rows</source>
-        <translation type="unfinished"></translation>
+        <translation>{planting}: Reihenabstand auf {spacing} vergrößern</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Thin to {left} in each clump</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf {left} je Büschel vereinzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Thin {planting} to {left} in each clump</source>
-        <translation type="unfinished"></translation>
+        <translation>{planting} auf {left} je Büschel vereinzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>{change} next to {other}</source>
-        <translation type="unfinished"></translation>
+        <translation>{change}, neben {other}</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Leave out {n} rows</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Reihe weglassen</numerusform>
+            <numerusform>{n} Reihen weglassen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Leave out {n} rows of {planting}</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{planting}: {n} Reihe weglassen</numerusform>
+            <numerusform>{planting}: {n} Reihen weglassen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Make the rows {n} plants shorter</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Die Reihen um {n} Pflanze kürzen</numerusform>
+            <numerusform>Die Reihen um {n} Pflanzen kürzen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Make the rows of {planting} {n} plants shorter</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{planting}: die Reihen um {n} Pflanze kürzen</numerusform>
+            <numerusform>{planting}: die Reihen um {n} Pflanzen kürzen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Leave out {n} plants</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Pflanze weglassen</numerusform>
+            <numerusform>{n} Pflanzen weglassen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Leave out {n} plants of {planting}</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{planting}: {n} Pflanze weglassen</numerusform>
+            <numerusform>{planting}: {n} Pflanzen weglassen</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Grow {variety}</source>
-        <translation type="unfinished"></translation>
+        <translation>{variety} anbauen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Grow {variety} instead of {planting}</source>
-        <translation type="unfinished"></translation>
+        <translation>{variety} statt {planting} anbauen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Give it {supports}, {height} high</source>
-        <translation type="unfinished"></translation>
+        <translation>Stütze geben: {supports}, {height} hoch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>Give {planting} {supports}, {height} high</source>
-        <translation type="unfinished"></translation>
+        <translation>{planting}: Stütze geben, {supports}, {height} hoch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
         <source>{first}. Also: {second}</source>
-        <translation type="unfinished"></translation>
+        <translation>{first}. Dazu: {second}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
@@ -3278,143 +3283,143 @@
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Clumps</source>
-        <translation type="unfinished"></translation>
+        <translation>Büschel</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Bought as plants or sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Gekauft (Jungpflanzen, Steckgut)</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Germination</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimfähigkeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Sow (seeds)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussaat (Samen)</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Sow (g)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussaat (g)</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>In the tin (seeds)</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Kiste (Samen)</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Order (seeds)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestellen (Samen)</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Order (g)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestellen (g)</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Cost</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>First needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst gebraucht</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Trays</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Cells</source>
-        <translation type="unfinished"></translation>
+        <translation>Töpfe</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Sowings to prick out</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussaaten zum Pikieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>As many seeds as give the plants wanted 95 times in 100: the binomial distribution, with the share that germinates (the lot's own test of the last year, else the usual one) times the share of those that come up: 0.95 under glass, 0.7 in the open (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>So viele Samen, dass sie in 95 von 100 Fällen die gewünschten Pflanzen ergeben: Binomialverteilung mit dem Anteil, der keimt (eigene Keimprobe der Partie aus dem letzten Jahr, sonst der übliche), mal dem Anteil, der davon aufläuft: 0,95 unter Glas, 0,7 im Freien (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Nursery: in use from {first} to the week of {last}, fullest in that of {full}: trays {trays}, cells {cells}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzucht: in Gebrauch vom {first} bis zur Woche vom {last}, am vollsten in der Woche vom {full}: Schalen {trays}, Töpfe {cells}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>{day}: trays {trays}, cells {cells}, sowings to prick out {sowings}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}: Schalen {trays}, Töpfe {cells}, Aussaaten zum Pikieren {sowings}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>Seedlings wait in one tray for each sowing; from pricking out to planting out each station has a cell. What is not pricked out is sown one seed, or one clump, to a cell. A tray is reckoned at {cells} cells (sold with 24 to 84: common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Sämlinge warten je Aussaat in einer Schale; vom Pikieren bis zum Auspflanzen hat jede Pflanzstelle einen Topf der Topfplatte. Was nicht pikiert wird, kommt als ein Samen oder ein Büschel je Topf in die Erde. Eine Topfplatte ist mit {cells} Töpfen gerechnet (im Handel 24 bis 84: übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/seeds.py"/>
         <source>{share} (tested)</source>
-        <translation type="unfinished"></translation>
+        <translation>{share} (geprüft)</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
         <source>Read in the source.</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Quelle gelesen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
         <source>From memory of the source.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus der Erinnerung an die Quelle.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
         <source>Common practice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Praxis.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
         <source>Computed from sourced values.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus belegten Werten berechnet.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
         <source>Estimated: no book at hand gives it for this crop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschätzt: kein vorliegendes Buch nennt es für diese Kultur.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
         <source>Your own figure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Angabe.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
         <source>Not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bekannt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
         <source>Range {low} – {high}, reckoned with {mid}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spanne {low} – {high}, gerechnet mit {mid}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
         <source>Reckoned with {mid}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gerechnet mit {mid}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/sources.py"/>
         <location filename="gardencanvas/words/why.py"/>
         <source>Source: {source}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle: {source}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/structures.py"/>
@@ -3449,454 +3454,454 @@
     <message numerus="yes">
         <location filename="gardencanvas/words/structures.py"/>
         <source>{n} rows of canes</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>eine Stabreihe</numerusform>
+            <numerusform>{n} Stabreihen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/structures.py"/>
         <source>{n} rings of canes</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>ein Stabring</numerusform>
+            <numerusform>{n} Stabringe</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/structures.py"/>
         <source>{n} nets</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>ein Ranknetz</numerusform>
+            <numerusform>{n} Ranknetze</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/structures.py"/>
         <source>{n} trellises</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>ein Spalier</numerusform>
+            <numerusform>{n} Spaliere</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/structures.py"/>
         <source>{n} stakes</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>ein Einzelstab</numerusform>
+            <numerusform>{n} Einzelstäbe</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/structures.py"/>
         <source>{n} canes</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>ein Stab</numerusform>
+            <numerusform>{n} Stäbe</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/succession.py"/>
         <source>Coefficient of variation: the standard deviation of the weekly harvests divided by their mean, from the first harvest to the last. Every plant's harvest is spread evenly over its own harvest time in an average year (common practice where no picking dates are known).</source>
-        <translation type="unfinished"></translation>
+        <translation>Variationskoeffizient: die Standardabweichung der wöchentlichen Ernten geteilt durch ihren Mittelwert, von der ersten bis zur letzten Ernte. Die Ernte jeder Pflanze verteilt sich gleichmäßig über ihre eigene Erntezeit in einem mittleren Jahr (übliche Praxis, wo keine Erntetage bekannt sind).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/succession.py"/>
         <source>no harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/succession.py"/>
         <source>{days} at best; ripens in {share} of years</source>
-        <translation type="unfinished"></translation>
+        <translation>bestenfalls {days}; reift in {share} der Jahre</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/succession.py"/>
         <source>The weekly harvest varies by {share} of its mean; 0 would be wholly even.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die wöchentliche Ernte schwankt um {share} ihres Mittelwerts; 0 wäre ganz gleichmäßig.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/succession.py"/>
         <source>nothing is harvested</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts wird geerntet</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/succession.py"/>
         <source>{n} weeks, in plants: {amounts}</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Woche, in Pflanzen: {amounts}</numerusform>
+            <numerusform>{n} Wochen, in Pflanzen: {amounts}</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/succession.py"/>
         <source>{n} parts stay on their days: they are pinned or locked.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Satz bleibt an seinem Tag: er ist festgesteckt oder gesperrt.</numerusform>
+            <numerusform>{n} Sätze bleiben an ihren Tagen: sie sind festgesteckt oder gesperrt.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/succession.py"/>
         <source>{n} parts find no free ground in the bed.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Satz findet keinen freien Boden im Beet.</numerusform>
+            <numerusform>{n} Sätze finden keinen freien Boden im Beet.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tending.py"/>
         <source>{others} is dug up {days}, {distance} from {who}, which roots only {depth} deep and grows on until {until}: the fork tears its roots. It reaches {reach}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{others}: wird {days} ausgegraben, {distance} neben {who}. {who} wurzelt nur {depth} tief und wächst bis {until} weiter: die Grabegabel zerreißt die Wurzeln. Sie reicht {reach} weit.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tending.py"/>
         <source>{who} is picked often from {since}, and {others} fill every way to it: leave a gap, or change them over.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: ab {since} wird oft geerntet, und {others} versperren jeden Zugang. Eine Lücke lassen oder die Plätze tauschen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tending.py"/>
         <source>{who} is picked often from {since}, and {others} fills every way to it: leave a gap, or change the two over.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: ab {since} wird oft geerntet, und {others} versperrt jeden Zugang. Eine Lücke lassen oder die beiden tauschen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tending.py"/>
         <source>{who} is picked often from {since} and stands {distance} from the nearest path or edge of the bed; an arm reaches {arm}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: ab {since} wird oft geerntet, {distance} vom nächsten Weg oder Beetrand entfernt; ein Arm reicht {arm} weit.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/tin.py"/>
         <source>{n} seeds</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Samen</numerusform>
+            <numerusform>{n} Samen</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tin.py"/>
         <source>{amounts} of {year}</source>
-        <translation type="unfinished"></translation>
+        <translation>{amounts} von {year}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tin.py"/>
         <source>{lot}, {share} sprouted on {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{lot}, {share} gekeimt am {day}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tin.py"/>
         <source>{lot}, {share} sprouted</source>
-        <translation type="unfinished"></translation>
+        <translation>{lot}, {share} gekeimt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tin.py"/>
         <source>Sow thicker, or order anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichter säen oder neu bestellen.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/tin.py"/>
         <source>This seed is {n} years old.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Dieses Saatgut ist {n} Jahr alt.</numerusform>
+            <numerusform>Dieses Saatgut ist {n} Jahre alt.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/tin.py"/>
         <source>This seed is {n} years old; it keeps {years}.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Dieses Saatgut ist {n} Jahr alt; haltbar: {years}.</numerusform>
+            <numerusform>Dieses Saatgut ist {n} Jahre alt; haltbar: {years}.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tin.py"/>
         <source>Test it on damp paper, or order anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf feuchtem Papier prüfen oder neu bestellen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tin.py"/>
         <source>Test some on damp paper before you rely on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor der Aussaat einige auf feuchtem Papier prüfen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tin.py"/>
         <source>Only {share} sprouted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur {share} keimten.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tin.py"/>
         <source>Only {share} sprouted; {usual} is usual.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur {share} keimten; üblich sind {usual}.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/tin.py"/>
         <source>about {years} years</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>etwa {years} Jahr</numerusform>
+            <numerusform>etwa {years} Jahre</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/tin.py"/>
         <source>{low} to {high} years</source>
-        <translation type="unfinished"></translation>
+        <translation>{low} bis {high} Jahre</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/told.py"/>
         <source>Of two families, they have few pests in common.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Pflanzenfamilien haben wenige Schädlinge gemeinsam.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/told.py"/>
         <source>{some} and {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{some} und {last}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/watering.py"/>
         <source>{who} wants dry ground and {others} much water: watered together, {who} suffers.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} mag trockenen Boden, {others} viel Wasser: gemeinsam gegossen leidet {who}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/watering.py"/>
         <source>{who} needs little water and {others} much: water {others} at its foot.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} braucht wenig Wasser, {others} viel: {others} gezielt am Fuß gießen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/watering.py"/>
         <source>{who} and {others} share their ground and both need water most at the same time, {days}: water here first in a dry spell.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} und {others} teilen sich den Boden und brauchen zur selben Zeit am meisten Wasser, {days}: bei Trockenheit hier zuerst gießen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>In {share} of simulated years killing frost still comes after {who} stands open to it on {exposed}; the typical last one is on {last_frost}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: steht ab {exposed} ungeschützt; in {share} der simulierten Jahre kommt danach noch tödlicher Frost, der letzte üblicherweise am {last_frost}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>{who} has to stand over winter to be ready on {ready}, and lives to it in only {share} of simulated years: killing frost is usual from {frost}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: muss überwintern, um am {ready} erntereif zu sein, und erlebt das nur in {share} der simulierten Jahre: tödlicher Frost ist ab {frost} üblich.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>{who} has to stand over winter to be ready on {ready}, and lives to it in no simulated year: killing frost is usual from {frost}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: muss überwintern, um am {ready} erntereif zu sein, und erlebt das in keinem simulierten Jahr: tödlicher Frost ist ab {frost} üblich.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>Its hardiest kinds, which live down to {least}, come through.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die härtesten Sorten, die bis {least} überleben, kommen durch.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>{who} ripens in only {share} of simulated years.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: reift nur in {share} der simulierten Jahre.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>{who} ripens in no simulated year.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: reift in keinem simulierten Jahr.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>It never finds warmth enough here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist es dafür nie warm genug.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>It would be ready on {ready}, if no colder year keeps it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erntereif am {ready}, wenn nicht ein kälteres Jahr es verhindert.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>Without frost it would be ready on {ready}, and killing frost is usual from {frost}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Frost wäre die Ernte am {ready}; tödlicher Frost ist ab {frost} üblich.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/weather.py"/>
         <source>{who} waits {n} days in cold ground.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{who}: wartet {n} Tag in kaltem Boden.</numerusform>
+            <numerusform>{who}: wartet {n} Tage in kaltem Boden.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>Its seed wants {least}, and a seed bed is as warm by day from {since}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Keimen sind {least} nötig; so warm ist ein Saatbeet tagsüber ab {since}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/weather.py"/>
         <source>It wants {least} to grow, and a day's mean is as warm from {since}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Wachsen sind {least} nötig; so warm ist das Tagesmittel ab {since}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>The limits are common practice put into numbers, not measurements.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Grenzen sind übliche Praxis in Zahlen, keine Messungen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>Leaves mixed at one height share the light by their area times extinction, k L (Spitters and Aerts 1983): with others' leaves x times its own on its ground a plant captures (1 − exp(−k L (1 + x))) / (1 + x), set against what it captures among its like at the usual spacing. Footprints are discs of the ground the leaves cover, overlap is exact, all neighbours add up as far as they are alike in height (from 0, one {unlike} as high as the other, to 1 from {alike} on), and each week counts by the size of the plant. With less than {strains} left it strains, with less than {clashes} it clashes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter, die sich in einer Höhe mischen, teilen das Licht nach Blattfläche mal Extinktion, k L (Spitters und Aerts 1983): Mit x-mal so viel fremden wie eigenen Blättern über ihrer Standfläche fängt eine Pflanze (1 − exp(−k L (1 + x))) / (1 + x), verglichen mit dem, was sie unter ihresgleichen beim üblichen Abstand fängt. Standflächen sind Kreise des von Blättern bedeckten Bodens, die Überlappung ist genau gerechnet, alle Nachbarn zählen zusammen, soweit sie ähnlich hoch sind (von 0, wenn einer {unlike} so hoch ist wie der andere, bis 1 ab {alike}), und jede Woche zählt nach der Größe der Pflanze. Bleiben weniger als {strains}, belastet es, bei weniger als {clashes} ist es unverträglich.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>The distance in the row, and the ground each station has, are set against the usual spacing and the closest one in any source; a clump is one station, at the spacing times the root of its seedlings. Closer than the closest source strains; where there are {plants} plants for each one the usual spacing has room for, it clashes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstand in der Reihe und der Boden je Pflanzstelle werden mit dem üblichen Abstand und dem engsten in irgendeiner Quelle verglichen; ein Büschel ist eine Pflanzstelle, sein Abstand mal der Wurzel aus der Zahl seiner Sämlinge. Enger als die engste Quelle belastet; wo {plants} Pflanzen stehen, wo beim üblichen Abstand eine Platz hat, ist es unverträglich.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>The spacing lies within what the sources allow, and closer than usual: more plants, each smaller. It is told from {plants} plants for each one of the usual spacing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Abstand ist enger als üblich, aber noch so, wie die Quellen ihn erlauben: mehr Pflanzen, jede kleiner. Gemeldet wird es ab {plants} Pflanzen je einer beim üblichen Abstand.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>Size follows the yield–density relation 1/w = a + bN (w: weight of a plant, N: plants per m²; Shinozaki and Kira 1956): with D times the usual number a plant weighs 1/(1 − c + cD) of the usual, where c, how far plants hold each other back at the usual spacing, follows from published densities of onion and maize, and is taken as {low} to {high} of all others (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Größe folgt der Ertrags-Dichte-Beziehung 1/w = a + bN (w: Gewicht einer Pflanze, N: Pflanzen je m²; Shinozaki und Kira 1956): bei der D-fachen üblichen Zahl wiegt eine Pflanze 1/(1 − c + cD) des Üblichen, wobei c, wie sehr Pflanzen sich beim üblichen Abstand gegenseitig hemmen, bei Zwiebel und Mais aus veröffentlichten Versuchen folgt und bei allen anderen mit {low} bis {high} angenommen ist (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>Light that reaches a plant is that of the open sky, less what fixtures hide, less what taller leaves over it take (Beer–Lambert: 1 − exp(−k × leaf area), on the part of its footprint they cover), less what taller plants beside it hide of the sky and of the sun's path at this latitude, month by month. Each week counts by its sunlight and by how large the plant is. Below what a full crop needs it strains, below what it needs to crop at all it clashes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Licht einer Pflanze ist das bei freiem Himmel, weniger dem, was feste Objekte verdecken, weniger dem, was höhere Blätter darüber nehmen (Beer–Lambert: 1 − exp(−k × Blattfläche), auf dem bedeckten Teil der Standfläche), weniger dem, was höhere Pflanzen daneben vom Himmel und von der Sonnenbahn auf dieser Breite verdecken, Monat für Monat. Jede Woche zählt nach ihrem Sonnenlicht und der Größe der Pflanze. Reicht es nicht für eine volle Ernte, belastet es; reicht es für gar keine, ist es unverträglich.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>Taller leaves take 1 − exp(−k × leaf area) of the light over the part of the plant they cover (Beer–Lambert, Monsi and Saeki 1953), and the lower plant catches its own share of what is left. It is told from {taken} taken, and stays in order while the lower plant keeps the light a full crop needs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhere Blätter nehmen 1 − exp(−k × Blattfläche) vom Licht über dem Teil der Pflanze, den sie bedecken (Beer–Lambert, Monsi und Saeki 1953), und die niedrigere Pflanze fängt ihren Anteil vom Rest. Gemeldet wird es ab {taken}; es bleibt in Ordnung, solange der niedrigeren Pflanze das Licht für eine volle Ernte bleibt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>Walls, fences, hedges, trees and sheds hide part of the sky and of the sun's path at this latitude; what is left is averaged over the plant's own time, by sunlight and by its size. Below what a full crop needs it strains, below what it needs to crop at all it clashes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mauern, Zäune, Hecken, Bäume und Schuppen verdecken einen Teil des Himmels und der Sonnenbahn auf dieser Breite; was bleibt, wird über die Zeit der Pflanze gemittelt, nach Sonnenlicht und Größe. Reicht es nicht für eine volle Ernte, belastet es; reicht es für gar keine, ist es unverträglich.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>Roots thin out with depth as 1 − exp(−3 x / depth) (Gerwitz and Page 1974); two crops' roots overlap by the lesser share in each band of depth, added up (Schoener 1970). Times the ground in which both root zones lie and the time both grow, that gives how much of a plant's soil the other takes, shared evenly among all roots in it. Times how much both want the same water or food, from {strains} on it strains; roots alone never make a clash. The limit is common practice put into a number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeln werden mit der Tiefe weniger, nach 1 − exp(−3 x / Tiefe) (Gerwitz und Page 1974); die Wurzeln zweier Kulturen überlappen um den kleineren Anteil in jeder Tiefenschicht, zusammengezählt (Schoener 1970). Mal dem Boden, in dem beide Wurzelräume liegen, und der Zeit, in der beide wachsen, ergibt das, wie viel vom Boden einer Pflanze die andere nimmt, gleichmäßig geteilt unter alle Wurzeln darin. Mal dem Maß, in dem beide dasselbe Wasser oder dieselben Nährstoffe brauchen: ab {strains} belastet es; Wurzeln allein machen nie unverträglich. Die Grenze ist übliche Praxis in einer Zahl.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>Roots thin out with depth as 1 − exp(−3 x / depth) (Gerwitz and Page 1974); the lesser share in each band of depth, added up, is their overlap (Schoener 1970). At {apart} or less they are told as apart. It is a matter of degree: most roots of all vegetables lie near the surface, and deep beside shallow ones still overlap by more than half.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeln werden mit der Tiefe weniger, nach 1 − exp(−3 x / Tiefe) (Gerwitz und Page 1974); der kleinere Anteil in jeder Tiefenschicht, zusammengezählt, ist ihre Überlappung (Schoener 1970). Bei {apart} oder weniger gelten sie als getrennt. Es ist eine Frage des Maßes: die meisten Wurzeln aller Gemüse liegen nahe der Oberfläche, und tiefe neben flachen überlappen immer noch mehr als zur Hälfte.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>Competition of roots is reckoned from how deep each crop roots. No source gives that for one of these, so nothing was reckoned: that nothing is said of their roots does not mean that all is well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelkonkurrenz wird daraus berechnet, wie tief jede Kultur wurzelt. Für eine der beiden nennt das keine Quelle, also wurde nichts berechnet: dass von den Wurzeln nichts gesagt wird, heißt nicht, dass alles gut ist.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>What trials of these two crops side by side report, with how many there are. Yield of both together is told as a land equivalent ratio: the ground that the crops alone would need for the same harvest. A reported loss strains only where leaves overlap for {days} days and no other trial found a gain or no loss. Pests and their enemies carry no number: what was counted in one place does not hold in another.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was Versuche mit diesen beiden Kulturen nebeneinander berichten, und wie viele es sind. Der Ertrag beider zusammen steht als Flächenvergleichswert: der Boden, den die Kulturen allein für dieselbe Ernte brauchten. Ein berichteter Verlust belastet nur, wo Blätter {days} Tage lang überlappen und kein anderer Versuch einen Gewinn oder keinen Verlust fand. Schädlinge und ihre Gegenspieler tragen keine Zahl: was an einem Ort gezählt wurde, gilt nicht am anderen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>Plants of one botanical family share many pests and diseases. Neighbours are plants whose leaves come within a hand's breadth for {days} days. It is told and changes nothing by itself: the evidence does not carry a number for one garden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen einer botanischen Familie teilen viele Schädlinge und Krankheiten. Nachbarn sind Pflanzen, deren Blätter {days} Tage lang auf Handbreite beieinander sind. Es wird gemeldet und ändert allein nichts: die Belege tragen keine Zahl für einen einzelnen Garten.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>The sources put each crop's need of water as low, medium or high. Low beside high is told; a perennial of dry ground strains, since kept moist it grows soft and rots (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Quellen nennen den Wasserbedarf jeder Kultur gering, mittel oder hoch. Gering neben hoch wird gemeldet; eine Staude trockener Böden wird belastet, denn feucht gehalten wächst sie weich und fault (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>Both need much water, their leaves overlap, and the stages in which the sources say lack of water costs most fall together for {days} days or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide brauchen viel Wasser, ihre Blätter überlappen, und die Zeiten, in denen Wassermangel nach den Quellen am meisten kostet, fallen {days} Tage oder länger zusammen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>The neighbour closes over a plant in the first week from which on it leaves it less than a full crop needs: of the light from above (Beer–Lambert), times what it keeps among leaves of its own height. Days to spare are counted from the last harvest to that day, in an average year and in the coldest and warmest of ten. Below 0 it strains; where less than it needs to crop at all is left for a third of its time, it clashes. The limits are common practice put into numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Nachbar überwächst eine Pflanze in der ersten Woche, ab der er ihr weniger lässt, als eine volle Ernte braucht: vom Licht von oben (Beer–Lambert), mal dem, was ihr unter Blättern der eigenen Höhe bleibt. Tage Spielraum zählen von der letzten Ernte bis zu diesem Tag, in einem mittleren Jahr und im kältesten und wärmsten von zehn. Unter 0 belastet es; wo ein Drittel ihrer Zeit weniger bleibt, als sie für irgendeine Ernte braucht, ist es unverträglich. Die Grenzen sind übliche Praxis in Zahlen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
         <source>The one is out before the other goes in, and their footprints cover the same ground: {share} or more of a plant's (common practice). Growing times are those of the sources at this place's warmth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die eine ist geräumt, bevor die andere gesetzt wird, und ihre Standflächen bedecken denselben Boden: {share} oder mehr von dem einer Pflanze (übliche Praxis). Die Wachstumszeiten sind die der Quellen bei der Wärme dieses Orts.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>A climber finds a support within {reach}, or the stems of a crop that holds it and is up in time. A planting counts as held when {share} of its stations are (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kletterpflanze findet eine Stütze innerhalb von {reach}, oder die Stängel einer Kultur, die sie hält und rechtzeitig hoch genug ist. Eine Pflanzung gilt als gestützt, wenn {share} ihrer Pflanzstellen es sind (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>A support carries as many stations as fit along it at the closest spacing the sources give, on both sides of a row, or round a stake (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Stütze trägt so viele Pflanzstellen, wie beim engsten Abstand der Quellen an ihr Platz haben, auf beiden Seiten einer Reihe oder rund um einen Stab (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>Beans that do not climb and grow {height} tall or more hold each other up; from {times} times the usual distance they cannot reach each other (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohnen, die nicht klettern und {height} oder höher werden, halten sich gegenseitig; ab dem {times}-Fachen des üblichen Abstands erreichen sie einander nicht mehr (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>A crop that the sources say wants a stake or net, or one that stands {height} tall and free, is blown over where nothing holds or shelters it. It counts as held by a support within {reach}, and as sheltered near what is built or grown on the plot, out to {lee} times its height, or with {among} or more of its own planting within {near} (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Kultur, die nach den Quellen Stab oder Netz braucht, oder eine, die {height} hoch und frei steht, wird umgeweht, wo nichts sie hält oder schützt. Als gehalten gilt sie mit einer Stütze innerhalb von {reach}, als geschützt nahe bei dem, was auf dem Grundstück gebaut oder gewachsen ist, bis zum {lee}-Fachen seiner Höhe, oder mit {among} oder mehr der eigenen Pflanzung innerhalb von {near} (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>Grown to more than {times} times the cover's height, a plant bends under it, and frost and pests reach the leaves that touch it (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird sie höher als das {times}-Fache der Abdeckung, biegt sich die Pflanze darunter, und Frost und Schädlinge erreichen die Blätter, die anstoßen (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>Its fruits set only where insects reach the flowers, and a closed cover lies over it while it flowers: from {set_days} days before the first harvest to {last_days} before the last. It is told from {days} days on (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte setzen nur an, wo Insekten die Blüten erreichen, und eine geschlossene Abdeckung liegt darüber, während die Kultur blüht: von {set_days} Tagen vor der ersten Ernte bis {last_days} vor der letzten. Gemeldet wird es ab {days} Tagen (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>The bed's depth of soil is set against the least effective root depth that the sources give, or what the roots reach before the crop is out, where that is less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Bodentiefe des Beets wird mit der geringsten wirksamen Wurzeltiefe der Quellen verglichen, oder mit der Tiefe, die die Wurzeln bis zum Räumen erreichen, wo das weniger ist.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>Stations on a path, more than {edge} from its edge, stand in trodden soil (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzstellen auf einem Weg, mehr als {edge} von seinem Rand, stehen in festgetretenem Boden (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>Beds are drawn where the soil is prepared; stations outside all of them are counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beete sind gezeichnet, wo der Boden vorbereitet ist; gezählt werden Pflanzstellen außerhalb von allen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>Lifting it with a fork breaks the soil as wide as its roots or tubers spread and {fork} beyond. A neighbour there that still grows and roots no deeper than {depth} loses roots (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ausgraben mit der Gabel bricht den Boden so weit auf, wie Wurzeln oder Knollen reichen, und {fork} darüber hinaus. Ein Nachbar dort, der noch wächst und nicht tiefer als {depth} wurzelt, verliert Wurzeln (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_place.py"/>
         <source>From a path or a bed's edge one reaches {arm} into a bed without stepping on it, which is why beds are made twice as wide at most. What is picked again and again must lie within reach on some side, and no dense crop taller than {height} may close every way to it (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Von einem Weg oder Beetrand reicht man {arm} weit ins Beet, ohne es zu betreten; darum werden Beete höchstens doppelt so breit. Was immer wieder geerntet wird, muss von einer Seite erreichbar sein, und keine dichte Kultur höher als {height} darf jeden Zugang versperren (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_weather.py"/>
         <source>Two hundred years are simulated day by day from this place's monthly climate: the warmth of the year, weather that lasts some days, and the dates of frost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweihundert Jahre werden Tag für Tag nach dem Monatsklima dieses Orts simuliert: die Wärme des Jahres, Wetter, das einige Tage anhält, und die Tage mit Frost.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_weather.py"/>
         <source>Counted are the years in which frost that kills the crop comes after the day its plants stand open to it. From {strains} it strains, from {clashes} it clashes: after the typical last frost half of all years still have one, and growers wait a week or more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezählt werden die Jahre, in denen tödlicher Frost nach dem Tag kommt, ab dem die Pflanzen ungeschützt stehen. Ab {strains} belastet es, ab {clashes} ist es unverträglich: nach dem üblichen letzten Frost haben noch die Hälfte aller Jahre einen, und man wartet eine Woche oder länger.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_weather.py"/>
         <source>Growth goes by warmth gathered above the crop's base temperature. Fewer than {strains} of years with a harvest strain, fewer than {clashes} clash (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Wachstum folgt der Wärme über der Basistemperatur der Kultur. Weniger als {strains} der Jahre mit einer Ernte belasten, weniger als {clashes} sind unverträglich (übliche Praxis).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_weather.py"/>
         <source>The crop must stand through the winter to be harvested, and frost colder than it lives through ends it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Kultur muss bis zur Ernte über den Winter stehen, und stärkerer Frost, als sie überlebt, beendet sie.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_weather.py"/>
         <source>Counted are the years in which it ripens before killing frost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezählt werden die Jahre, in denen sie vor tödlichem Frost reift.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why_weather.py"/>
         <source>Seed does not germinate, and plants do not grow, below a temperature that the sources give. Days from the start until an average year offers it are counted: {days} days do no harm to tender and half-hardy crops, {hardy_days} to hardy ones (common practice).</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter einer Temperatur, die die Quellen nennen, keimt Samen nicht und wachsen Pflanzen nicht. Gezählt werden Tage vom Beginn, bis ein mittleres Jahr sie bietet: {days} Tage schaden frostempfindlichen und halbharten Kulturen nicht, {hardy_days} den harten nicht (übliche Praxis).</translation>
     </message>
 </context>
 </TS>
