@@ -2062,7 +2062,7 @@
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>lift</source>
-        <translation>roden</translation>
+        <translation>aus dem Boden nehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
@@ -2213,7 +2213,7 @@
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>Lift {crop}</source>
-        <translation>{crop} roden</translation>
+        <translation>{crop} aus dem Boden nehmen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/jobs.py"/>
