@@ -132,21 +132,15 @@ def _own(number: float, unit: str, measure: Measure) -> float:
 
 
 def _with_unit(number: float, unit: str, measure: Measure, text: str) -> str:
-    name = _unit(unit, 1 if number == 1 else 2, imperial=measure.units == "imperial")
-    return f"{text}{THIN}{name}" if name else text
-
-
-def _unit(unit: str, n: int, *, imperial: bool) -> str:
-    """What a unit is called beside a number; nothing where a measure has none."""
+    n = 1 if number == 1 else 2  # the number is told as it is rounded: only its form of the noun is wanted
     if unit == "pieces":
-        return say_many("plant", "plants", n)
+        return say_many("{number}\u2009plant", "{number}\u2009plants", n, number=text)
     if unit == "weeks":
-        return say_many("week", "weeks", n)
+        return say_many("{number}\u2009week", "{number}\u2009weeks", n, number=text)
     if unit == "days":
-        return say_many("day", "days", n)
-    if imperial and unit in _IMPERIAL:
-        return say(_IMPERIAL[unit])
-    return say(_UNITS[unit]) if unit in _UNITS else ""
+        return say_many("{number}\u2009day", "{number}\u2009days", n, number=text)
+    names = {**_UNITS, **_IMPERIAL} if measure.units == "imperial" else _UNITS
+    return f"{text}{THIN}{say(names[unit])}" if unit in names else text
 
 
 def _plain(number: float, unit: str) -> str:
