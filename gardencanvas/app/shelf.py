@@ -23,6 +23,7 @@ from gardencanvas.crops.own import (
 from gardencanvas.crops.reading import MOST_BYTES
 from gardencanvas.crops.replacing import replace_file
 from gardencanvas.crops.tin import SeedLot
+from gardencanvas.words.language import say
 
 Stamp = tuple[int, int] | None
 
@@ -106,13 +107,17 @@ class Shelf(QObject):
                 data = file.read(MOST_BYTES + 1)
             added = own_from_bytes(data, path.name)
         except OSError as error:
-            raise NotKept(f"{path.name} cannot be read: {error.strerror or error}.") from error
+            raise NotKept(
+                say("{file} cannot be read: {why}.", file=path.name, why=error.strerror or error)
+            ) from error
         except CatalogueError as error:
             raise NotKept(f"{error}.") from error
         shipped = {c.id for c in catalogue().crops}
         known = next((c.id for c in added.crops if c.id in shipped), None)
         if known is not None:  # it would hide the shipped crop with its hazards
-            raise NotKept(f"{path.name}: {known} is a shipped crop; give your own another id.")
+            raise NotKept(
+                say("{file}: {crop} is a shipped crop; give your own another id.", file=path.name, crop=known)
+            )
         self._renew()
         result = merged(self.own, added)
         self._edit(lambda _: result.own)
@@ -124,7 +129,7 @@ class Shelf(QObject):
             replace_file(path, own_to_text(self.own).encode())
         except (OSError, UnicodeEncodeError) as error:
             why = getattr(error, "strerror", None) or error
-            raise NotKept(f"{path.name} could not be written: {why}.") from error
+            raise NotKept(say("{file} could not be written: {why}.", file=path.name, why=why)) from error
 
     # files
 
@@ -132,7 +137,7 @@ class Shelf(QObject):
         try:
             own, marked = load_own(self._own_file), load_marked(self._tin_file)
         except CatalogueError as error:
-            self.trouble = f"Your own crops are not shown: {error}."
+            self.trouble = say("Your own crops are not shown: {why}.", why=error)
             return
         self.own, self.marked, self.trouble = own, marked, ""
         self._read = {path: _stamp(path) for path in (self._own_file, self._tin_file)}
@@ -144,7 +149,7 @@ class Shelf(QObject):
             self.changed.emit()
             self.marked_changed.emit()
         if self.trouble:
-            raise NotKept(f"{self.trouble} Mend or move that file first.")
+            raise NotKept(say("{trouble} Mend or move that file first.", trouble=self.trouble))
 
     def _edit(self, change: Callable[[Own], Own]) -> None:
         self._renew()

@@ -235,7 +235,7 @@ class SiteDialog(QDialog):
             self._nearest.setText(self.tr("In the list: {0}").format(near[0].label))
         else:
             self._nearest.setText(
-                self.tr("Nearest in the list: {0}, {1:.0f} km").format(near[0].label, near[1])
+                self.tr("Nearest in the list: {0}, {1} km").format(near[0].label, round(near[1]))
             )
         taken = near is not None and places().climate_of(near[0]).source == self.climate.source.text()
         self._take.setVisible(near is not None and not taken)

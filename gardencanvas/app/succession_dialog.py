@@ -45,6 +45,7 @@ from gardencanvas.planner.succession import (
     stays,
     succeed,
 )
+from gardencanvas.words.language import figure
 from gardencanvas.words.plain import day, planting_name
 from gardencanvas.words.succession import aside_words, evenness_words, harvest_words, how_even
 
@@ -216,7 +217,7 @@ class SuccessionDialog(QDialog):
         parts = self.made.parts if self.made is not None else ()
         self.table.clear()
         for part in parts:
-            item = QTreeWidgetItem([day(part.on), harvest_words(part), f"{part.plants:,}"])
+            item = QTreeWidgetItem([day(part.on), harvest_words(part), figure(part.plants, ",")])
             item.setTextAlignment(2, Qt.AlignmentFlag.AlignRight)
             self.table.addTopLevelItem(item)
         if parts and not self._own and self.as_many.isChecked():

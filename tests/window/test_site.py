@@ -380,7 +380,7 @@ def test_more_past_years_give_a_safe_day_and_say_if_it_is_wide(opened):
     table.setCurrentCell(0, LAST)
     days = ["2 May", "6 May", "10 May", "28 April", "1 May", "3 May"]
     table.paste("\n".join(f"{day}\t{12 + n} Oct" for n, day in enumerate(days)))
-    assert "limit widened because the years are few" in dialog.frost._told.text()
+    assert "limit is widened because the years are few" in dialog.frost._told.text()
     assert table.rowCount() > len(days) or table.text(table.rowCount() - 1, LAST) == ""
     table.setCurrentCell(6, LAST)
     table.paste("\n".join(f"{day}\t{12 + n} Oct" for n, day in enumerate(days)))

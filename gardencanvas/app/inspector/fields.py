@@ -3,14 +3,15 @@
 from datetime import date
 
 from PySide6.QtCore import QDate, Signal
-from PySide6.QtWidgets import QDateEdit, QDoubleSpinBox, QSpinBox, QWidget
+from PySide6.QtWidgets import QDateEdit, QSpinBox, QWidget
 
+from gardencanvas.app.decimal_field import DecimalField
 from gardencanvas.words.plain import Units
 
 _INCH = 0.0254
 
 
-class LengthField(QDoubleSpinBox):
+class LengthField(DecimalField):
     """A length in centimetres or inches; ``committed`` gives metres."""
 
     committed = Signal(float)
@@ -66,7 +67,7 @@ class CountField(QSpinBox):
             self.committed.emit(self.value())
 
 
-class AngleField(QDoubleSpinBox):
+class AngleField(DecimalField):
     """An angle in degrees, clockwise on the plan."""
 
     committed = Signal(float)
@@ -102,7 +103,7 @@ class DayField(QDateEdit):
     def __init__(self, name: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setCalendarPopup(True)
-        self.setDisplayFormat("d MMM yyyy")
+        self.setDisplayFormat(self.tr("d MMM yyyy"))
         self.setKeyboardTracking(False)
         self.setDateRange(QDate(1900, 1, 1), QDate(2200, 12, 31))
         self.setAccessibleName(name)

@@ -6,13 +6,13 @@ from PySide6.QtCore import QDate
 from PySide6.QtWidgets import (
     QComboBox,
     QDateEdit,
-    QDoubleSpinBox,
     QFormLayout,
     QHBoxLayout,
     QSpinBox,
     QWidget,
 )
 
+from gardencanvas.app.decimal_field import DecimalField
 from gardencanvas.app.labels import PlainLabel, as_plain
 from gardencanvas.app.own_form.fields import choose, line, rows
 from gardencanvas.app.own_form.form import OwnForm
@@ -20,6 +20,7 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.drafting import free_id
 from gardencanvas.crops.model import Crop
 from gardencanvas.crops.tin import SeedLot, age_warning, seeds_in
+from gardencanvas.words.language import figure
 from gardencanvas.words.sources import origin
 from gardencanvas.words.tin import age_words
 
@@ -72,7 +73,7 @@ class LotForm(OwnForm):
         form.addRow(self.tr("Test"), self._test())
         self.on = QDateEdit()
         self.on.setCalendarPopup(True)
-        self.on.setDisplayFormat("d MMM yyyy")
+        self.on.setDisplayFormat(self.tr("d MMM yyyy"))
         self.on.setAccessibleName(self.tr("Day of the test"))
         self.on.dateChanged.connect(self.check)
         form.addRow(self.tr("Tested on"), self.on)
@@ -81,7 +82,7 @@ class LotForm(OwnForm):
 
     def _amounts(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.amount = QDoubleSpinBox()
+        self.amount = DecimalField()
         self.amount.setRange(0.0, 1e6)
         self.amount.setDecimals(1)
         self.amount.setAccessibleName(self.tr("Amount"))
@@ -163,7 +164,7 @@ class LotForm(OwnForm):
         """How many seeds a weight comes to."""
         count = None if lot is None or lot.grams is None else seeds_in(lot, self._crop)
         if count is not None:
-            few, _, many = (f"{float(f'{n:.2g}'):,.0f}" for n in count)
+            few, _, many = (figure(float(f"{n:.2g}"), ",.0f") for n in count)
             told = few if few == many else f"{few}–{many}"
             self.count.setText(self.tr("That is about {0} seeds.").format(told))
             self.count.setToolTip(as_plain(origin(self._known, self._crop.seeds_per_gram)))

@@ -5,6 +5,8 @@ from typing import NamedTuple
 from gardencanvas.crops.bounds import BOUNDS
 from gardencanvas.crops.model import Basis, Quantity
 from gardencanvas.words.amounts import shown, unit_of
+from gardencanvas.words.language import figure, say
+from gardencanvas.words.named import shipped
 from gardencanvas.words.plain import Measure, Units
 
 _INCH = 0.0254
@@ -40,20 +42,23 @@ def typed(field: str, texts: tuple[str, str, str], measure: Measure) -> Typed:
     if not (low or mid or high):
         return Typed(None, "")
     if not mid:
-        return Typed(None, "the usual figure is missing")
+        return Typed(None, say("the usual figure is missing"))
     per = unit_for(field, measure.units).per
     numbers = []
     for text in (low or mid, mid, high or mid):
         number = _number(text)
         if number is None:
-            return Typed(None, f"“{text[:20]}” is no number")
+            return Typed(None, say("“{text}” is no number", text=text[:20]))
         numbers.append(round(number * per, 6))
     if not numbers[0] <= numbers[1] <= numbers[2]:
-        return Typed(None, "least, usual and most must rise in that order")
+        return Typed(None, say("least, usual and most must rise in that order"))
     bound = BOUNDS[field]
     if numbers[0] < bound.least or numbers[2] > bound.most:
         least, most = shown(field, bound.least, measure), shown(field, bound.most, measure)
-        return Typed(None, f"it must lie between {least} and {most}: {bound.why}")
+        told = say(
+            "it must lie between {least} and {most}: {why}", least=least, most=most, why=shipped(bound.why)
+        )
+        return Typed(None, told)
     least, usual, most = numbers
     return Typed(Quantity(low=least, mid=usual, high=most, source="user", basis=Basis.USER), "")
 
@@ -74,5 +79,5 @@ def written(field: str, value: Quantity | None, measure: Measure) -> tuple[str, 
     if value is None:
         return "", "", ""
     per = unit_for(field, measure.units).per
-    low, mid, high = (f"{n / per:.4g}" for n in (value.low, value.mid, value.high))
+    low, mid, high = (figure(n / per, ".4g") for n in (value.low, value.mid, value.high))
     return low, mid, high

@@ -25,6 +25,7 @@ from gardencanvas.app.soon import Soon
 from gardencanvas.files import CannotWrite
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.paper.document import Document, Paper, Setup
+from gardencanvas.words.language import figure
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -155,7 +156,7 @@ class PrintDialog(QDialog):
         if count <= MANY_PAGES:
             return ""
         said = self.tr("These are {0} pages. A smaller scale or a larger paper takes fewer.")
-        return said.format(f"{count:,}")
+        return said.format(figure(count, ","))
 
     def made(self) -> Document:
         """The document as the options want it; raises ``Refusal``."""
@@ -183,7 +184,7 @@ class PrintDialog(QDialog):
             return None
         count = len(document.pages)
         if count > MANY_PAGES:
-            question = self.tr("These are {0} pages. Go on?").format(f"{count:,}")
+            question = self.tr("These are {0} pages. Go on?").format(figure(count, ","))
             if QMessageBox.question(self, self.windowTitle(), question) != QMessageBox.StandardButton.Yes:
                 return None
         settings.keep("paper", self.paper.currentData())

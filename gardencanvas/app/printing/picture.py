@@ -18,6 +18,7 @@ from gardencanvas.canvas.palette import palette
 from gardencanvas.canvas.picture import picture_size, render_plan
 from gardencanvas.files import CannotWrite, write_whole
 from gardencanvas.garden.garden import Garden
+from gardencanvas.words.language import say
 from gardencanvas.words.plain import Measure
 
 Shown = Literal["plan", "ribbon", "both"]
@@ -38,6 +39,7 @@ class Picture:
     shown: Shown = "plan"
     dpi: int = 150
     dark: bool = False
+    backdrop: bool = False  # with the background picture
 
 
 @contextmanager
@@ -106,7 +108,7 @@ def _png(
 ) -> None:  # fmt: skip
     pixel = picture.dpi / NOMINAL_DPI
     if size.width() * size.height() * pixel**2 > MOST_PIXELS:
-        raise TooLarge(f"At {picture.dpi} dpi the picture would be too large; choose fewer.")
+        raise TooLarge(say("At {dpi} dpi the picture would be too large; choose fewer.", dpi=picture.dpi))
     image = QImage(size * pixel, QImage.Format.Format_RGB32)
     image.setDotsPerMeterX(round(picture.dpi / _INCH_M))
     image.setDotsPerMeterY(round(picture.dpi / _INCH_M))
@@ -131,6 +133,7 @@ def _draw(
         render_plan(
             painter, rect, session.garden, session.layout_id, session.on, session.report,
             crops=session.catalogue, dark=picture.dark, stamped=pixel != 1.0, pixel=pixel, measure=measure,
+            backdrop=picture.backdrop,
         )  # fmt: skip
         top = (plan.height() + _GAP) * pixel
     if isinstance(ribbon, RibbonView):

@@ -126,7 +126,7 @@ class PlaceSearch(QWidget):
     def _hint(self, text: str) -> str:
         if text.strip():
             return self.tr(
-                "No town of this name is in the list of {0:,}. Try a larger one nearby, or give latitude and "
+                "No town of this name is in the list of {0}. Try a larger one nearby, or give latitude and "
                 "longitude below."
             ).format(len(places()))
         return self.tr(

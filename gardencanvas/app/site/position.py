@@ -2,7 +2,6 @@
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QDoubleSpinBox,
     QGridLayout,
     QHBoxLayout,
     QLabel,
@@ -11,6 +10,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from gardencanvas.app.decimal_field import DecimalField
 from gardencanvas.app.labels import PlainLabel
 from gardencanvas.app.site.compass import Compass, wind
 from gardencanvas.app.site.look import Caution
@@ -37,8 +37,8 @@ class Position(QWidget):
         self.name = QLineEdit()
         self.name.setMaxLength(200)
         self.coordinates: dict[Axis, QLineEdit] = {"latitude": QLineEdit(), "longitude": QLineEdit()}
-        self.elevation = QDoubleSpinBox()
-        self.bearing = QDoubleSpinBox()
+        self.elevation = DecimalField()
+        self.bearing = DecimalField()
         self.compass = Compass()
         self._looks = PlainLabel("", "quiet")
         self.caution = Caution()

@@ -50,7 +50,7 @@ class YearPicture(QWidget):
                 self.tr("mean {0} to {1}").format(self._warm(min(self._mean)), self._warm(max(self._mean)))
             )
         if self._rain is not None:
-            parts.append(self.tr("{0:.0f} mm of rain").format(sum(self._rain)))
+            parts.append(self.tr("{0} mm of rain").format(round(sum(self._rain))))
         if self._frost.last is not None and self._frost.first is not None:
             days = yearly(self._frost.last), yearly(self._frost.first)
             parts.append(self.tr("last frost {0}, first frost {1}").format(*days))

@@ -25,6 +25,7 @@ from gardencanvas.measures.nursery import nursery_weeks
 from gardencanvas.measures.seed_order import SeedLine, seed_order
 from gardencanvas.paper.document import Document, Setup
 from gardencanvas.paper.listing import Column, Group, Line, listing
+from gardencanvas.words.language import figure
 from gardencanvas.words.plain import counted
 from gardencanvas.words.seeds import (
     headings,
@@ -137,7 +138,7 @@ class SeedsPanel(QWidget):
             known = sum(c for c in costs if c is not None)
             missing = sum(c is None for c in costs)
             more = self.tr(", {0} not known").format(missing) if missing else ""
-            said.append(self.tr("seed for {0}{1}").format(f"{known:,.2f}", more))
+            said.append(self.tr("seed for {0}{1}").format(figure(known, ",.2f"), more))
         self.sum.setText(" · ".join(said))
         lots = session.library.own.lots
         weeks = nursery_weeks(
