@@ -6,7 +6,7 @@
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
         <source>per g</source>
-        <translation type="unfinished"></translation>
+        <translation>je g</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
@@ -16,235 +16,231 @@
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
         <source>per m²</source>
-        <translation type="unfinished"></translation>
+        <translation>je m²</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
         <source>kg/m²</source>
-        <translation type="unfinished"></translation>
+        <translation>kg/m²</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
         <location filename="gardencanvas/words/comparing.py"/>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>kg</source>
-        <translation type="unfinished"></translation>
+        <translation>kg</translation>
     </message>
-    <message numerus="yes">
+    <message>
         <location filename="gardencanvas/words/amounts.py"/>
-        <location filename="gardencanvas/words/comparing.py"/>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>days</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+        <translation>Tage</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
         <source>°C</source>
-        <translation type="unfinished"></translation>
+        <translation>°C</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
         <source>{low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>{low} bis {high}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>Of all pairs of plants that come within a hand's breadth, the share of unlike families, u, is set against the share expected by chance, E: (u − E)/(1 − E). 1: every neighbour is of another family; 0: as by chance; below 0: families stand in clumps. Pests are often fewer where kinds are mixed (Letourneau and others 2011, over 500 experiments), but how much differs from pest to pest: no number is promised. Kinds: the reciprocal of Simpson's index over the ground that each family needs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von allen Paaren von Pflanzen, die sich auf eine Handbreit nahe kommen, wird der Anteil ungleicher Familien, u, mit dem Anteil verglichen, der bei zufälliger Verteilung zu erwarten wäre, E: (u − E)/(1 − E). 1: Jeder Nachbar ist aus einer anderen Familie; 0: wie zufällig; unter 0: Familien stehen in Gruppen beisammen. Schädlinge sind oft seltener, wo Arten gemischt stehen (Letourneau und andere 2011, über 500 Versuche), doch wie viel, ist von Schädling zu Schädling verschieden: Eine Zahl wird nicht versprochen. Arten: der Kehrwert des Simpson-Index über die Standfläche, die jede Familie braucht.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>Share of the bed's soil under leaves, seen from above, week by week; ground that several plants cover counts once. Covered soil grows fewer weeds and loses less water; how much less depends on more than cover, so that nothing further is promised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Beetbodens unter Blättern, von oben gesehen, Woche für Woche; Boden, den mehrere Pflanzen bedecken, zählt einmal. Auf bedecktem Boden wächst weniger Unkraut, und er verliert weniger Wasser; wie viel weniger, hängt nicht nur von der Bedeckung ab, darum wird nicht mehr versprochen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>as of {kinds} families, mixed {index}: most neighbours differ</source>
-        <translation type="unfinished"></translation>
+        <translation>wie von {kinds} Familien, Mischung {index}: die meisten Nachbarn sind verschieden</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>as of {kinds} families, mixed {index}: more neighbours differ than by chance</source>
-        <translation type="unfinished"></translation>
+        <translation>wie von {kinds} Familien, Mischung {index}: mehr Nachbarn sind verschieden als bei zufälliger Verteilung</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>as of {kinds} families, mixed {index}: about as by chance</source>
-        <translation type="unfinished"></translation>
+        <translation>wie von {kinds} Familien, Mischung {index}: etwa wie zufällig verteilt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>as of {kinds} families, mixed {index}: families stand in clumps</source>
-        <translation type="unfinished"></translation>
+        <translation>wie von {kinds} Familien, Mischung {index}: Familien stehen in Gruppen beisammen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>nothing grows in it</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts wächst darin</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>one family only</source>
-        <translation type="unfinished"></translation>
+        <translation>nur eine Familie</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>as of {kinds} families</source>
-        <translation type="unfinished"></translation>
+        <translation>wie von {kinds} Familien</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>no leaves this season</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Blätter in dieser Saison</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>{mean} of the year, most {most} in the week of {week}</source>
-        <translation type="unfinished"></translation>
+        <translation>{mean} im Jahresmittel, am meisten in der Woche vom {week}: {most}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/bed_facts.py"/>
         <source>{mean} of the year, most {most} in the week of {week}; more than half from {first} to {last}</source>
-        <translation type="unfinished"></translation>
+        <translation>{mean} im Jahresmittel, am meisten in der Woche vom {week}: {most}; mehr als die Hälfte vom {first} bis {last}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/below.py"/>
         <source>The roots of {others} take {share} of the soil of {who}, {when}: {depth} and {other_depth} deep, they overlap by {overlap} and want the same water and food.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wurzeln von {others} nehmen {who} {share} des Bodens, {when}: {depth} und {other_depth} tief, überschneiden sie sich zu {overlap} und brauchen dasselbe Wasser und dieselben Nährstoffe.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/below.py"/>
         <source>{who} and {others} share ground; roots: not known, since no source says how deep they reach. Whether they compete below ground was not checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} und {others} teilen sich Boden; Wurzeln: nicht bekannt, da keine Quelle sagt, wie tief sie reichen. Ob sie sich unter der Erde Konkurrenz machen, wurde nicht geprüft.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/below.py"/>
         <source>{who} and {others} root in the same ground to different depths, {depth} and {other_depth}: {apart} of their roots keep out of each other's way.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} und {others} wurzeln im selben Boden verschieden tief, {depth} und {other_depth}: {apart} ihrer Wurzeln kommen sich nicht in die Quere.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company.py"/>
         <source>others of its kind</source>
-        <translation type="unfinished"></translation>
+        <translation>andere ihrer Art</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company.py"/>
         <source>any crop</source>
-        <translation type="unfinished"></translation>
+        <translation>jede Kultur</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company.py"/>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{effect}: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{effect}: {what}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company.py"/>
         <source>{effect} for it: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{effect} bei dieser Kultur: {what}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company.py"/>
         <source>{effect} for them: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{effect} bei der anderen: {what}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company.py"/>
         <source>yield of both on the same ground {ratio} times that of each alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Ertrag beider auf derselben Fläche {ratio}-mal so hoch wie jeweils allein</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company.py"/>
         <source>yield of both on the same ground {ratio} times ({low}–{high}) that of each alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Ertrag beider auf derselben Fläche {ratio}-mal ({low}–{high}) so hoch wie jeweils allein</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{who} beside {others} in trials: {said}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} neben {others} in Versuchen: {said}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{who} beside {others} in a trial: {said}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} neben {others} in einem Versuch: {said}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{who} beside {others} in common practice: {said}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} neben {others} in üblicher Praxis: {said}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{who} beside {others} in trials: {said} ({comparisons}, {papers}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} neben {others} in Versuchen: {said} ({comparisons}, {papers}).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{who} beside {others} in a trial: {said} ({comparisons}, {papers}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} neben {others} in einem Versuch: {said} ({comparisons}, {papers}).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{who} beside {others} in common practice: {said} ({comparisons}, {papers}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} neben {others} in üblicher Praxis: {said} ({comparisons}, {papers}).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>both are hosts of {foes}</source>
-        <translation type="unfinished"></translation>
+        <translation>beide sind Wirte: {foes}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{who} and {others} are both of the {family} and share its troubles: {troubles}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} und {others} gehören zur selben Familie ({family}) und teilen deren Plagen: {troubles}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>a gain, {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Gewinn: {what}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>together they yield as much as {ratio} times the ground with each alone</source>
-        <translation type="unfinished"></translation>
+        <translation>zusammen geben sie so viel wie {ratio}-mal so viel Fläche mit jeder allein</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>together they yield as much as {ratio} times ({low}–{high}) the ground with each alone</source>
-        <translation type="unfinished"></translation>
+        <translation>zusammen geben sie so viel wie {ratio}-mal ({low}–{high}) so viel Fläche mit jeder allein</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{who} loses by it: {what}, though not in other trials</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} hat Nachteile: {what}, in anderen Versuchen jedoch nicht</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{who} loses by it: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} hat Nachteile: {what}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{effect} for {who}: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>{effect} bei {who}: {what}</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{n} comparisons</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Vergleich</numerusform>
+            <numerusform>{n} Vergleiche</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>{n} papers</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Veröffentlichung</numerusform>
+            <numerusform>{n} Veröffentlichungen</numerusform>
         </translation>
     </message>
     <message>
@@ -256,12 +252,12 @@
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Ground in use</source>
-        <translation type="unfinished"></translation>
+        <translation>Genutzte Fläche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Ground in use, share of the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Genutzte Fläche, Anteil am Jahr</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
@@ -273,127 +269,127 @@
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Plants harvested</source>
-        <translation type="unfinished"></translation>
+        <translation>Geerntete Pflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Grown alone on the same ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Allein auf derselben Fläche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Share of what it gives alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil an dem, was sie allein gibt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Weeks with a harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen mit Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Weeks without, between harvests</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen ohne, zwischen Ernten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Weeks of glut</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen mit Überfluss</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Land equivalent ratio (LER)</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächenvergleichswert (LER)</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Area-time equivalency ratio (ATER)</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächen-Zeit-Wert (ATER)</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Time the crops stand together</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit, die die Kulturen zusammen stehen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Light used</source>
-        <translation type="unfinished"></translation>
+        <translation>Genutztes Licht</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Mixing of kinds</source>
-        <translation type="unfinished"></translation>
+        <translation>Mischung der Arten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Families, as if of equal share</source>
-        <translation type="unfinished"></translation>
+        <translation>Familien, wie bei gleichen Anteilen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Ground shaded</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschatteter Boden</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Water to give, whole season</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießwasser, ganze Saison</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Water in the driest week</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser in der trockensten Woche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Ground under hungry crops</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche unter Starkzehrern</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Ground under crops that fix nitrogen</source>
-        <translation type="unfinished"></translation>
+        <translation>Fläche unter Stickstoffsammlern</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Cost of seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Kosten des Saatguts</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Hours of work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsstunden</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Plantings clear</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen: frei</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Plantings that share</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen: teilt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Plantings that strain</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen: belastet</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Plantings that clash</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen: unverträglich</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Days to spare in nine years of ten</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage Spielraum in 9 von 10 Jahren</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
@@ -403,219 +399,231 @@
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Ground under leaves by week</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden unter Blättern nach Wochen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>Water to give by week</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießwasser nach Wochen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>%</source>
-        <translation type="unfinished"></translation>
+        <translation>%</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>points</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>m² × days</source>
-        <translation type="unfinished"></translation>
+        <translation>m² × Tage</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>l</source>
-        <translation type="unfinished"></translation>
+        <translation>l</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>l a week</source>
-        <translation type="unfinished"></translation>
+        <translation>l pro Woche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>h</source>
-        <translation type="unfinished"></translation>
+        <translation>Std.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>lb</source>
-        <translation type="unfinished"></translation>
+        <translation>lb</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>sq ft × days</source>
-        <translation type="unfinished"></translation>
+        <translation>sq ft × Tage</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>gal</source>
-        <translation type="unfinished"></translation>
+        <translation>gal</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>gal a week</source>
-        <translation type="unfinished"></translation>
+        <translation>gal pro Woche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>≈ {number} ({range}, doubtful)</source>
-        <translation type="unfinished"></translation>
+        <translation>≈ {number} ({range}, zweifelhaft)</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>alike</source>
-        <translation type="unfinished"></translation>
+        <translation>gleich</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>more in {layout}</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr in {layout}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>better in {layout}</source>
-        <translation type="unfinished"></translation>
+        <translation>besser in {layout}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
         <source>may be better in {layout}: within uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>vielleicht besser in {layout}: innerhalb der Unsicherheit</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/comparing.py"/>
-        <source>plants</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>{number} plants</source>
+        <translation>
+            <numerusform>{number} Pflanze</numerusform>
+            <numerusform>{number} Pflanzen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/comparing.py"/>
-        <location filename="gardencanvas/words/comparing_csv.py"/>
-        <source>weeks</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>{number} weeks</source>
+        <translation>
+            <numerusform>{number} Woche</numerusform>
+            <numerusform>{number} Wochen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>{number} days</source>
+        <translation>
+            <numerusform>{number} Tag</numerusform>
+            <numerusform>{number} Tage</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>first</source>
-        <translation type="unfinished"></translation>
+        <translation>erster</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>first, low</source>
-        <translation type="unfinished"></translation>
+        <translation>erster, niedrig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>first, high</source>
-        <translation type="unfinished"></translation>
+        <translation>erster, hoch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>second</source>
-        <translation type="unfinished"></translation>
+        <translation>zweiter</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>second, low</source>
-        <translation type="unfinished"></translation>
+        <translation>zweiter, niedrig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>second, high</source>
-        <translation type="unfinished"></translation>
+        <translation>zweiter, hoch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>first if grown apart</source>
-        <translation type="unfinished"></translation>
+        <translation>erster bei getrenntem Anbau</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>first if grown apart, low</source>
-        <translation type="unfinished"></translation>
+        <translation>erster bei getrenntem Anbau, niedrig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>first if grown apart, high</source>
-        <translation type="unfinished"></translation>
+        <translation>erster bei getrenntem Anbau, hoch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>second if grown apart</source>
-        <translation type="unfinished"></translation>
+        <translation>zweiter bei getrenntem Anbau</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>second if grown apart, low</source>
-        <translation type="unfinished"></translation>
+        <translation>zweiter bei getrenntem Anbau, niedrig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>second if grown apart, high</source>
-        <translation type="unfinished"></translation>
+        <translation>zweiter bei getrenntem Anbau, hoch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschied</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>difference, low</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschied, niedrig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>difference, high</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterschied, hoch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>m2 days</source>
-        <translation type="unfinished"></translation>
+        <translation>m2 × Tage</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>share</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Stück</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>weeks</source>
+        <translation>Wochen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Verhältnis</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>litres</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>litres a week</source>
-        <translation type="unfinished"></translation>
+        <translation>Liter pro Woche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
@@ -625,284 +633,284 @@
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>index</source>
-        <translation type="unfinished"></translation>
+        <translation>Index</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>kinds</source>
-        <translation type="unfinished"></translation>
+        <translation>Arten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>first layout</source>
-        <translation type="unfinished"></translation>
+        <translation>erster Anbauplan</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>second layout</source>
-        <translation type="unfinished"></translation>
+        <translation>zweiter Anbauplan</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>better</source>
-        <translation type="unfinished"></translation>
+        <translation>besser</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>more than uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr als die Unsicherheit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>part</source>
-        <translation type="unfinished"></translation>
+        <translation>Teil</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Maß</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Ganzes</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>bed: {bed}</source>
-        <translation type="unfinished"></translation>
+        <translation>Beet: {bed}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>crop: {crop}</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur: {crop}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbauplan</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>by week</source>
-        <translation type="unfinished"></translation>
+        <translation>nach Wochen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Kultur</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>week from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woche ab</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>value</source>
-        <translation type="unfinished"></translation>
+        <translation>Wert</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <location filename="gardencanvas/words/named.py"/>
         <source>low</source>
-        <translation type="unfinished"></translation>
+        <translation>niedrig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <location filename="gardencanvas/words/named.py"/>
         <source>high</source>
-        <translation type="unfinished"></translation>
+        <translation>hoch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>The range holds eight cases of ten: yields differ between books and gardens, weather between years, and the model of neighbours misses published trials by as much as the range is wide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Spanne gilt in acht von zehn Fällen: Erträge sind je nach Buch und Garten verschieden, das Wetter je nach Jahr, und das Modell der Nachbarn verfehlt veröffentlichte Versuche um so viel, wie die Spanne breit ist.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Grown alone is the crop on all of the bed at its usual spacing, in the same weeks, with all the light.</source>
-        <translation type="unfinished"></translation>
+        <translation>„Allein“ heißt: die Kultur auf dem ganzen Beet im üblichen Abstand, in denselben Wochen, mit allem Licht.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>The ground that plants stand on, week by week: each planting takes the ground its stations need at the usual spacing, never more in sum than the bed has, times the days.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Fläche, auf der Pflanzen stehen, Woche für Woche: Jede Pflanzung nimmt die Fläche, die ihre Pflanzstellen im üblichen Abstand brauchen, zusammen nie mehr, als das Beet hat, mal die Tage.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Ground in use as a share of all beds through the whole year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Genutzte Fläche als Anteil aller Beete über das ganze Jahr.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Of each crop: its usual yield per m² (from the sources of the crop) × the bed's area × its relative yield beside its neighbours × the light that walls and trees leave. Crops whose yield no source gives are left out and named, and so is what stands in no bed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für jede Kultur: üblicher Ertrag je m² (aus den Quellen der Kultur) × Fläche des Beets × relativer Ertrag neben den Nachbarn × das Licht, das Mauern und Bäume lassen. Kulturen, deren Ertrag keine Quelle nennt, werden ausgelassen und genannt, ebenso, was in keinem Beet steht.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Plants that are cut or lifted once are counted too, in years that bring them to harvest; crops picked over are weighed only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen, die einmal geschnitten oder gerodet werden, werden auch gezählt, in Jahren, in denen sie zur Ernte kommen; Kulturen, die durchgepflückt werden, werden nur gewogen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Yield of the crop here over its yield grown alone on the same ground. Plants that have more room grow larger (1/w = a + bN, Shinozaki and Kira 1956), and other crops hold them back as so many more plants of their own would (Spitters 1983): half by the light these take, week by week, in layers by height (Beer–Lambert; Spitters and Aerts 1983; constant light-use efficiency, Monteith 1977), half by roots at the same depth that want the same food, of which legumes take little from others.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ertrag der Kultur hier, geteilt durch ihren Ertrag allein auf derselben Fläche. Pflanzen mit mehr Platz werden größer (1/w = a + bN, Shinozaki und Kira 1956), und andere Kulturen halten sie zurück, wie es entsprechend viele weitere Pflanzen der eigenen Art täten (Spitters 1983): zur Hälfte durch das Licht, das diese nehmen, Woche für Woche, in Schichten nach der Höhe (Beer–Lambert; Spitters und Aerts 1983; gleichbleibende Lichtausnutzung, Monteith 1977), zur Hälfte durch Wurzeln in derselben Tiefe, die dieselben Nährstoffe brauchen; davon nehmen Hülsenfrüchtler anderen wenig.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Weeks of the season in which at least one crop is being harvested.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen der Saison, in denen mindestens eine Kultur geerntet wird.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Weeks without any harvest between the first and the last of the season.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen ohne Ernte zwischen der ersten und der letzten der Saison.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Weeks that bring more than twice the mean of all weeks with a harvest (common practice, not a measurement).</source>
-        <translation type="unfinished"></translation>
+        <translation>Wochen, die mehr als das Doppelte des Mittels aller Wochen mit Ernte bringen (übliche Praxis, keine Messung).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Land equivalent ratio: the ground that the same harvest would need with each crop grown alone, over the ground it has here; the sum of all relative yields (Mead and Willey 1980). Above 1 the mixture saves ground. Crops that follow each other add up too: see the area-time equivalency ratio beside it. Field trials report 1.2 to 1.3 on average (Yu et al. 2015; Martin-Guay et al. 2018), mostly of cereals with legumes: above 1.4 take it as doubtful.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächenvergleichswert: die Fläche, die dieselbe Ernte bräuchte, wenn jede Kultur allein stünde, geteilt durch die Fläche hier; die Summe aller relativen Erträge (Mead und Willey 1980). Über 1 spart die Mischung Fläche. Auch Kulturen, die einander folgen, werden addiert: siehe den Flächen-Zeit-Wert daneben. Feldversuche nennen im Mittel 1,2 bis 1,3 (Yu u. a. 2015; Martin-Guay u. a. 2018), meist mit Getreide und Hülsenfrüchten: Über 1,4 ist der Wert zweifelhaft.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Area-time equivalency ratio: the sum of relative yield × the crop's own days in the bed, over the days from the first to the last crop (Hiebsch and McCollum 1987): ground and time together. It tends to underrate, as the land equivalent ratio overrates, crops of unlike length (Balasubramanian and Sekayange 1990).</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächen-Zeit-Wert: die Summe aus relativem Ertrag × Tagen der Kultur im Beet, geteilt durch die Tage von der ersten bis zur letzten Kultur (Hiebsch und McCollum 1987): Fläche und Zeit zusammen. Kulturen von ungleicher Dauer unterschätzt er eher, wie der Flächenvergleichswert sie überschätzt (Balasubramanian und Sekayange 1990).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Days two crops share the bed, over the days from the first to the last of both (the complement of temporal niche differentiation, Yu et al. 2015); the mean of all pairs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage, die zwei Kulturen das Beet teilen, geteilt durch die Tage vom ersten bis zum letzten Tag beider (das Gegenstück zur zeitlichen Nischentrennung, Yu u. a. 2015); das Mittel aller Paare.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Sunlight of the season on the beds that leaves take: 1 − exp(−Σ k × leaf area) where leaves overlap (Beer–Lambert), each week by its sunlight above the air at this latitude (FAO-56, equation 21).</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonnenlicht der Saison auf den Beeten, das Blätter aufnehmen: 1 − exp(−Σ k × Blattfläche), wo Blätter sich überdecken (Beer–Lambert), jede Woche nach ihrem Sonnenlicht oberhalb der Luft auf dieser Breite (FAO-56, Gleichung 21).</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>How often neighbouring plants are of different families, against chance: 1 no plant beside its family, 0 as by chance, below 0 in clumps (join counts). Fewer plant eaters settle in mixed stands on average of many trials (Letourneau et al. 2011); no number of it can be promised to one garden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie oft benachbarte Pflanzen aus verschiedenen Familien sind, verglichen mit dem Zufall: 1 keine Pflanze neben ihrer Familie, 0 wie zufällig, unter 0 in Gruppen (Join-Count-Statistik). In gemischten Beständen siedeln sich im Mittel vieler Versuche weniger Pflanzenfresser an (Letourneau u. a. 2011); eine Zahl dafür lässt sich einem einzelnen Garten nicht versprechen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>1 / Σ p², with p each family's share of the ground (Simpson): so many of equal share.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 / Σ p², mit p als Anteil jeder Familie an der Fläche (Simpson): so viele bei gleichen Anteilen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Share of the light that leaves keep from the soil, mean of the weeks in which anything grows. Shaded soil grows fewer weeds and loses less water; how much fewer is not promised.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Lichts, den Blätter vom Boden fernhalten, Mittel der Wochen, in denen etwas wächst. Auf beschattetem Boden wächst weniger Unkraut, und er verliert weniger Wasser; wie viel weniger, wird nicht versprochen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Reference evapotranspiration (Hargreaves and Samani 1985; FAO-56, equation 52) × the crops' coefficients, weighted by ground cover and height where several stand together (FAO-56, equation 104, from memory), less effective rain (USDA-SCS, by the month), in litres: 1 mm on 1 m² is 1 l. Only what grows is watered; soil and watering habits change it much.</source>
-        <translation type="unfinished"></translation>
+        <translation>Referenzverdunstung (Hargreaves und Samani 1985; FAO-56, Gleichung 52) × Koeffizienten der Kulturen, gewichtet nach Bodenbedeckung und Höhe, wo mehrere zusammen stehen (FAO-56, Gleichung 104, aus dem Gedächtnis), abzüglich des wirksamen Regens (USDA-SCS, nach Monaten), in Litern: 1 mm auf 1 m² ist 1 l. Nur was wächst, wird gegossen; Boden und Gießgewohnheiten ändern viel daran.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>The most water any week of an average season asks for.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das meiste Wasser, das eine Woche einer durchschnittlichen Saison verlangt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Ground-days under crops of high need of nutrients, as a share of all ground-days in use; classes are those of each crop's sources.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächentage unter Kulturen mit hohem Nährstoffbedarf, als Anteil aller genutzten Flächentage; die Klassen sind die aus den Quellen der Kultur.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Ground-days under crops that fix their own nitrogen, as a share of all ground-days in use. What is left to neighbours in the same season is little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächentage unter Kulturen, die ihren Stickstoff selbst sammeln, als Anteil aller genutzten Flächentage. Was davon in derselben Saison den Nachbarn bleibt, ist wenig.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Seed to buy at the prices of the seed tin; not known where a price is missing. Sets, tubers and plants are not counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu kaufendes Saatgut zu den Preisen der Saatgutkiste; nicht bekannt, wo ein Preis fehlt. Steckzwiebeln, Knollen und Pflanzen werden nicht gezählt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Number of jobs × the minutes of each, which you can change; the minutes given are common practice, not measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahl der Arbeiten × Minuten für jede, die sich ändern lassen; die vorgegebenen Minuten sind übliche Praxis, nicht gemessen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Plantings that nothing else touches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen, die nichts anderes berührt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Plantings that overlap a neighbour, and it works.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen, die sich mit einem Nachbarn überschneiden, und es geht gut.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Plantings for which it works at a cost that is named.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen, für die es geht, zu einem Preis, der genannt wird.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Plantings that fail, or make one fail.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzungen, die misslingen oder eine andere misslingen lassen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Least days between the last harvest of a catch crop and the day its neighbour closes over it, in the worse of a cold and a warm year, one in ten each.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenigste Tage zwischen der letzten Ernte einer Zwischenkultur und dem Tag, an dem sich der Nachbar über ihr schließt, im schlechteren von einem kalten und einem warmen Jahr, jeweils eines von zehn.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Cautions that come with the crops planted, each counted once. Follow local rules and qualified advice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweise zu den gepflanzten Kulturen, jeder einmal gezählt. Örtliche Vorschriften und fachkundigen Rat beachten.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>The harvest of each crop spread evenly over its harvest window; the range holds cold and warm years.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ernte jeder Kultur, gleichmäßig über ihr Erntefenster verteilt; die Spanne umfasst kalte und warme Jahre.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Share of the soil of all beds under leaves, seen from above.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Bodens aller Beete unter Blättern, von oben gesehen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_why.py"/>
         <source>Water to give in each week of an average season, less effective rain.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gießwasser in jeder Woche einer durchschnittlichen Saison, abzüglich des wirksamen Regens.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Follow local rules and qualified advice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Örtliche Vorschriften und fachkundigen Rat beachten.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Size when grown</source>
-        <translation type="unfinished"></translation>
+        <translation>Größe ausgewachsen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -912,12 +920,12 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Spread</source>
-        <translation type="unfinished"></translation>
+        <translation>Breite</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Lowest leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterste Blätter</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -932,12 +940,12 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Deepest roots</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiefste Wurzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Root spread</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelbreite</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -947,7 +955,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>In the row</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Reihe</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -957,47 +965,47 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Between clumps</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen Büscheln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Plants to a clump</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen je Büschel</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Half as heavy as alone at</source>
-        <translation type="unfinished"></translation>
+        <translation>Halb so schwer wie allein bei</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Sowing depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Saattiefe</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgut</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Sprouts from</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimt ab</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Sprouts best at</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimt am besten bei</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Sprouts up to</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimt bis</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Usually sprouts</source>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Keimfähigkeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1007,7 +1015,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Seed keeps</source>
-        <translation type="unfinished"></translation>
+        <translation>Saatgut hält</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1017,22 +1025,22 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Under glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter Glas</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Sown to harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Saat bis Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Planted to harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzung bis Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Harvest lasts</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte dauert</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1042,7 +1050,7 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Killed at</source>
-        <translation type="unfinished"></translation>
+        <translation>Erfriert bei</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1057,12 +1065,12 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Light, full crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht, volle Ernte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Light, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht, mindestens</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1072,12 +1080,12 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Thirsty time</source>
-        <translation type="unfinished"></translation>
+        <translation>Durstige Zeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Nutrients</source>
-        <translation type="unfinished"></translation>
+        <translation>Nährstoffe</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1087,102 +1095,102 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Yield and rotation</source>
-        <translation type="unfinished"></translation>
+        <translation>Ertrag und Fruchtfolge</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Yield</source>
-        <translation type="unfinished"></translation>
+        <translation>Ertrag</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Yield of a plant</source>
-        <translation type="unfinished"></translation>
+        <translation>Ertrag einer Pflanze</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Back in the bed after</source>
-        <translation type="unfinished"></translation>
+        <translation>Wieder ins Beet nach</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Because</source>
-        <translation type="unfinished"></translation>
+        <translation>Weil</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>What the season is reckoned with</source>
-        <translation type="unfinished"></translation>
+        <translation>Womit die Saison berechnet wird</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Days hold at</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage gelten bei</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Grows from</source>
-        <translation type="unfinished"></translation>
+        <translation>Wächst ab</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Grows faster up to</source>
-        <translation type="unfinished"></translation>
+        <translation>Wächst schneller bis</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Initial stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Anfangsphase</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Development stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwicklungsphase</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Middle stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittlere Phase</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Late stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Spätphase</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Leaf area index</source>
-        <translation type="unfinished"></translation>
+        <translation>Blattflächenindex</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Light extinction k</source>
-        <translation type="unfinished"></translation>
+        <translation>Lichtauslöschung k</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Soil water it can draw</source>
-        <translation type="unfinished"></translation>
+        <translation>Nutzbares Bodenwasser</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Crop coefficient, initial</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulturkoeffizient, Anfang</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Crop coefficient, middle</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulturkoeffizient, Mitte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Crop coefficient, end</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulturkoeffizient, Ende</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
@@ -1202,32 +1210,32 @@
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>breaks the soil beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>bricht den Boden daneben auf</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>leaves the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>lässt den Boden in Ruhe</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_facts.py"/>
         <source>Lifting it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgraben</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>Sow in place</source>
-        <translation type="unfinished"></translation>
+        <translation>Direktsaat</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>Plant out</source>
-        <translation type="unfinished"></translation>
+        <translation>Auspflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
@@ -1238,7 +1246,7 @@
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>sow under glass</source>
-        <translation type="unfinished"></translation>
+        <translation>unter Glas säen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
@@ -1255,227 +1263,227 @@
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>Sow under glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussaat unter Glas</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>Harvest, grown</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte, ausgewachsen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>not at this site</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht an diesem Standort</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>all year</source>
-        <translation type="unfinished"></translation>
+        <translation>ganzes Jahr</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>{task} {when}</source>
-        <translation type="unfinished"></translation>
+        <translation>{task} {when}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
         <source>{one}, or {other}</source>
-        <translation type="unfinished"></translation>
+        <translation>{one} oder {other}</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
         <source>{n} layouts</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Anbauplan</numerusform>
+            <numerusform>{n} Anbaupläne</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
         <source>{n} fixtures</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} festes Objekt</numerusform>
+            <numerusform>{n} feste Objekte</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
         <source>{n} beds</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Beet</numerusform>
+            <numerusform>{n} Beete</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
         <source>{n} paths</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Weg</numerusform>
+            <numerusform>{n} Wege</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
         <source>{n} supports</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Stütze</numerusform>
+            <numerusform>{n} Stützen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
         <source>{n} covers</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Abdeckung</numerusform>
+            <numerusform>{n} Abdeckungen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
         <source>{n} plantings</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Pflanzung</numerusform>
+            <numerusform>{n} Pflanzungen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
         <source>{n} crops of your own</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} eigene Kultur</numerusform>
+            <numerusform>{n} eigene Kulturen</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
         <source>{n} varieties of your own</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} eigene Sorte</numerusform>
+            <numerusform>{n} eigene Sorten</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>{things} added</source>
-        <translation type="unfinished"></translation>
+        <translation>{things} hinzugefügt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>{things} removed</source>
-        <translation type="unfinished"></translation>
+        <translation>{things} entfernt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>{things} changed</source>
-        <translation type="unfinished"></translation>
+        <translation>{things} geändert</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>{things} added in {layout}</source>
-        <translation type="unfinished"></translation>
+        <translation>{things} in {layout} hinzugefügt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>{things} removed in {layout}</source>
-        <translation type="unfinished"></translation>
+        <translation>{things} in {layout} entfernt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>{things} changed in {layout}</source>
-        <translation type="unfinished"></translation>
+        <translation>{things} in {layout} geändert</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>the name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>the note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>the site</source>
-        <translation type="unfinished"></translation>
+        <translation>Standort</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Jahr</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>the background picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Hintergrundbild</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>the first month</source>
-        <translation type="unfinished"></translation>
+        <translation>erster Monat</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>whether it is kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Gültigkeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>what you live with</source>
-        <translation type="unfinished"></translation>
+        <translation>Hingenommenes</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>jobs done</source>
-        <translation type="unfinished"></translation>
+        <translation>erledigte Arbeiten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>the file format</source>
-        <translation type="unfinished"></translation>
+        <translation>Dateiformat</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differences.py"/>
         <source>Nothing differs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Unterschied.</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
         <source>{listed}; and {n} more differences</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{listed}; und {n} weiterer Unterschied</numerusform>
+            <numerusform>{listed}; und {n} weitere Unterschiede</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differing.py"/>
         <source>{count} only here</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} nur hier</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differing.py"/>
         <source>{count} moved</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} verschoben</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differing.py"/>
         <source>{count} re-timed</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} zeitlich verschoben</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differing.py"/>
         <source>{count} changed</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} geändert</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differing.py"/>
         <source>here {verdict}</source>
-        <translation type="unfinished"></translation>
+        <translation>hier {verdict}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/differing.py"/>
         <source>nothing differs</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Unterschied</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/filling.py"/>
@@ -1536,147 +1544,147 @@
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{others}, of the same height, takes {share} of the light and ground of {who}, {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{others}, gleich hoch, nimmt {who} {share} von Licht und Boden, {when}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{others}, of the same height, take {share} of the light and ground of {who}, {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{others}, gleich hoch, nehmen {who} {share} von Licht und Boden, {when}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{others}, of the same height, takes {share} of the light and ground of {who} and leaves {left}, {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{others}, gleich hoch, nimmt {who} {share} von Licht und Boden und lässt {left}, {when}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{others}, of the same height, take {share} of the light and ground of {who} and leave {left}, {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{others}, gleich hoch, nehmen {who} {share} von Licht und Boden und lassen {left}, {when}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>They stand {distance} apart; usual is {usual}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie stehen {distance} auseinander; üblich sind {usual}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{who} stands every {distance}; the closest spacing in the books is {minimum}, usual is {usual} by {usual_across}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} steht alle {distance}; der engste Abstand in den Büchern ist {minimum}, üblich sind {usual} mal {usual_across}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>There are {plants} plants where one has room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo eine Pflanze Platz hat, stehen {plants}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>There are {plants} plants where one has room, each about {size} of its usual size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo eine Pflanze Platz hat, stehen {plants}, jede mit etwa {size} ihrer üblichen Größe.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{who} stands closer than usual, {plants} plants where one has room: each reaches about {size} of its usual size, all together {crop} of the usual crop.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} steht enger als üblich, {plants} Pflanzen, wo eine Platz hat: Jede erreicht etwa {size} ihrer üblichen Größe, alle zusammen {crop} der üblichen Ernte.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{left} of open-sky light is left; it crops from {least}, fully from {good}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{left} des Lichts bei freiem Himmel bleiben; Ernte gibt es ab {least}, volle Ernte ab {good}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{left} of open-sky light is left; a full crop wants {good}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{left} des Lichts bei freiem Himmel bleiben; eine volle Ernte braucht {good}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{who} stands in the shade of what is built or grown there: {light}</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} steht im Schatten dessen, was dort gebaut oder gewachsen ist: {light}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{others} take {taken} of the light of {who} from {first}: {light}</source>
-        <translation type="unfinished"></translation>
+        <translation>{others} nehmen {who} ab {first} {taken} des Lichts: {light}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{others} takes {taken} of the light of {who} from {first}: {light}</source>
-        <translation type="unfinished"></translation>
+        <translation>{others} nimmt {who} ab {first} {taken} des Lichts: {light}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{who} grows in the light shade of {others} and keeps {left} of open-sky light; it wants {good}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{who} wächst im lichten Schatten von {others} und behält {left} des Lichts bei freiem Himmel; gebraucht werden {good}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>The light is used twice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Licht wird zweimal genutzt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>The light is used twice: together they catch {caught} of it, {others} alone {taken}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Licht wird zweimal genutzt: Zusammen fangen sie {caught} davon auf, {others} allein {taken}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: clear</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: frei</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>Nothing else uses this space while it stands.</source>
-        <translation>Nichts anderes nutzt diesen Raum, solange sie steht.</translation>
+        <translation>Nichts anderes nutzt diesen Platz, solange sie steht.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: shares</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: teilt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: strains from {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: belastet ab {first}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: clashes from {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: unverträglich ab {first}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: clear with {partner}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: frei neben {partner}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: shares with {partner}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: teilt mit {partner}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: strains with {partner} from {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: belastet neben {partner} ab {first}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: clashes with {partner} from {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: unverträglich mit {partner} ab {first}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: {sufferer} strains from {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {sufferer} belastet ab {first}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: {sufferer} clashes from {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {sufferer} unverträglich ab {first}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
         <source>{name}: outside every bed</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: außerhalb aller Beete</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/gaps.py"/>
@@ -2301,142 +2309,142 @@
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>ground cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Bodendecker</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>middle</source>
-        <translation type="unfinished"></translation>
+        <translation>mittel</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>tall</source>
-        <translation type="unfinished"></translation>
+        <translation>hoch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>climbing</source>
-        <translation type="unfinished"></translation>
+        <translation>kletternd</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>rosette</source>
-        <translation type="unfinished"></translation>
+        <translation>Rosette</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>head</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopf</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>upright</source>
-        <translation type="unfinished"></translation>
+        <translation>aufrecht</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>bush</source>
-        <translation type="unfinished"></translation>
+        <translation>buschig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>feathery</source>
-        <translation type="unfinished"></translation>
+        <translation>gefiedert</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>climber</source>
-        <translation type="unfinished"></translation>
+        <translation>Kletterpflanze</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>sprawler</source>
-        <translation type="unfinished"></translation>
+        <translation>kriechend</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>tuft</source>
-        <translation type="unfinished"></translation>
+        <translation>Horst</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>carpet</source>
-        <translation type="unfinished"></translation>
+        <translation>Teppich</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>spire</source>
-        <translation type="unfinished"></translation>
+        <translation>hoher Stängel</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>shrub</source>
-        <translation type="unfinished"></translation>
+        <translation>Strauch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>blade</source>
-        <translation type="unfinished"></translation>
+        <translation>große Blätter</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>fruiting vegetable</source>
-        <translation type="unfinished"></translation>
+        <translation>Fruchtgemüse</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>leaf vegetable</source>
-        <translation type="unfinished"></translation>
+        <translation>Blattgemüse</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>brassica</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlgewächse</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>root and tuber</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeln und Knollen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>allium</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwiebelgewächse</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>legume</source>
-        <translation type="unfinished"></translation>
+        <translation>Hülsenfrüchte</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>perennial vegetable</source>
-        <translation type="unfinished"></translation>
+        <translation>Dauergemüse</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>grain</source>
-        <translation type="unfinished"></translation>
+        <translation>Getreide</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>herb</source>
-        <translation type="unfinished"></translation>
+        <translation>Kräuter</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>flower</source>
-        <translation type="unfinished"></translation>
+        <translation>Blumen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>soft fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Beerenobst</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>green manure</source>
-        <translation type="unfinished"></translation>
+        <translation>Gründüngung</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
@@ -2451,67 +2459,67 @@
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>set in place</source>
-        <translation type="unfinished"></translation>
+        <translation>gesetzt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>once, the plant goes</source>
-        <translation type="unfinished"></translation>
+        <translation>einmal, die Pflanze geht mit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>picked over</source>
-        <translation type="unfinished"></translation>
+        <translation>wird durchgepflückt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>cut and come again</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnitt mit Nachwuchs</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keine</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>crowding</source>
-        <translation type="unfinished"></translation>
+        <translation>Enge</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>shading</source>
-        <translation type="unfinished"></translation>
+        <translation>Schatten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>roots</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>family</source>
-        <translation type="unfinished"></translation>
+        <translation>Familie</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>water</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>timing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>frost</source>
-        <translation type="unfinished"></translation>
+        <translation>Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>rotation</source>
-        <translation type="unfinished"></translation>
+        <translation>Fruchtfolge</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
@@ -2521,242 +2529,242 @@
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>cover</source>
-        <translation type="unfinished"></translation>
+        <translation>Abdeckung</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>outside</source>
-        <translation type="unfinished"></translation>
+        <translation>außerhalb</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>shallow roots</source>
-        <translation type="unfinished"></translation>
+        <translation>flache Wurzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>medium roots</source>
-        <translation type="unfinished"></translation>
+        <translation>mittlere Wurzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>deep roots</source>
-        <translation type="unfinished"></translation>
+        <translation>tiefe Wurzeln</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>fewer pests</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger Schädlinge</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>more pests</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr Schädlinge</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>fewer weeds</source>
-        <translation type="unfinished"></translation>
+        <translation>weniger Unkraut</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>more helpers</source>
-        <translation type="unfinished"></translation>
+        <translation>mehr Nützlinge</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>competition</source>
-        <translation type="unfinished"></translation>
+        <translation>Konkurrenz</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>allelopathy</source>
-        <translation type="unfinished"></translation>
+        <translation>Allelopathie</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>shared disease</source>
-        <translation type="unfinished"></translation>
+        <translation>gemeinsame Krankheit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>shared pest</source>
-        <translation type="unfinished"></translation>
+        <translation>gemeinsamer Schädling</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>harvest disturbs</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernte stört</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>yield gain</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehrertrag</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>yield loss</source>
-        <translation type="unfinished"></translation>
+        <translation>Minderertrag</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>no effect</source>
-        <translation type="unfinished"></translation>
+        <translation>keine Wirkung</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>only here</source>
-        <translation type="unfinished"></translation>
+        <translation>nur hier</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>moved</source>
-        <translation type="unfinished"></translation>
+        <translation>verschoben</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>re-timed</source>
-        <translation type="unfinished"></translation>
+        <translation>zeitlich verschoben</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>several trials</source>
-        <translation type="unfinished"></translation>
+        <translation>mehrere Versuche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>one trial</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Versuch</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>common practice</source>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>tradition only</source>
-        <translation type="unfinished"></translation>
+        <translation>nur Überlieferung</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>pollination</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestäubung</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>pests</source>
-        <translation type="unfinished"></translation>
+        <translation>Schädlinge</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>disease</source>
-        <translation type="unfinished"></translation>
+        <translation>Krankheit</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>use</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwendung</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>growing</source>
-        <translation type="unfinished"></translation>
+        <translation>Anbau</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>known</source>
-        <translation type="unfinished"></translation>
+        <translation>bekannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>past years</source>
-        <translation type="unfinished"></translation>
+        <translation>vergangene Jahre</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>estimated</source>
-        <translation type="unfinished"></translation>
+        <translation>geschätzt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>annual</source>
-        <translation type="unfinished"></translation>
+        <translation>einjährig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>biennial</source>
-        <translation type="unfinished"></translation>
+        <translation>zweijährig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>perennial</source>
-        <translation type="unfinished"></translation>
+        <translation>mehrjährig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>shallow</source>
-        <translation type="unfinished"></translation>
+        <translation>flach</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>medium</source>
-        <translation type="unfinished"></translation>
+        <translation>mittel</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>deep</source>
-        <translation type="unfinished"></translation>
+        <translation>tief</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>tender</source>
-        <translation type="unfinished"></translation>
+        <translation>frostempfindlich</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>half-hardy</source>
-        <translation type="unfinished"></translation>
+        <translation>bedingt frosthart</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>hardy</source>
-        <translation type="unfinished"></translation>
+        <translation>frosthart</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>very hardy</source>
-        <translation type="unfinished"></translation>
+        <translation>sehr frosthart</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>full sun</source>
-        <translation type="unfinished"></translation>
+        <translation>volle Sonne</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>partial sun</source>
-        <translation type="unfinished"></translation>
+        <translation>teilsonnig</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>partial shade</source>
-        <translation type="unfinished"></translation>
+        <translation>Halbschatten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>shade</source>
-        <translation type="unfinished"></translation>
+        <translation>Schatten</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
         <source>fixing</source>
-        <translation type="unfinished"></translation>
+        <translation>sammelt Stickstoff</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
