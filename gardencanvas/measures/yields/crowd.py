@@ -20,8 +20,7 @@ Floats = NDArray[np.float64]
 # Of the nitrogen in grain legumes about so much comes from the air (means of crops: 40 % in common bean to
 # 75 % in broad bean; Herridge, Peoples & Boddey 2008, Plant and Soil 311:1–18; from memory).
 FIXED = 0.65
-_STEPS = 40  # halvings of an interval
-_MOST = 100.0
+_STEPS = 10
 
 
 def light(leaf: Floats, sunlight: Floats) -> Floats:
@@ -53,17 +52,23 @@ def by_light(leaf: Floats, sunlight: Floats, density: Floats, left: Floats) -> F
     left
         What neighbours leave of the light it would capture without them.
     """
-    low, high = np.zeros_like(density), np.full_like(density, _MOST)
-    crowded = left < 1.0 - 1e-9
-    if not crowded.any():
-        return low
-    kept = left * light(leaf * density[:, None], sunlight)
+    crowd = np.zeros_like(density)
+    some = np.flatnonzero((left < 1.0 - 1e-9) & (density > 0.0))
+    if len(some) == 0:
+        return crowd
+    leaf, own = leaf[some], density[some]
+    share = np.maximum(left[some], 1e-6) * light(leaf * own[:, None], sunlight) / own  # of each plant
+    # Newton's steps for all plants together, in logarithms: from above, where no light is left over, the
+    # concave curve is approached from one side
+    total = sunlight.sum() / np.maximum(share, 1e-12)
     for _ in range(_STEPS):
-        middle = (low + high) / 2.0
-        total = density + middle
-        more = density / total * light(leaf * total[:, None], sunlight) > kept
-        low, high = np.where(more, middle, low), np.where(more, high, middle)
-    return np.where(crowded, (low + high) / 2.0, 0.0)
+        depth = leaf * total[:, None]
+        through = np.exp(-depth)
+        taken = (1.0 - through) @ sunlight
+        slope = (depth * through) @ sunlight / taken - 1.0
+        total = total * np.exp(np.log(share * total / taken) / slope)
+    crowd[some] = np.maximum(total - own, 0.0)
+    return crowd
 
 
 def in_soil(stands: Sequence[Stand], weight: Floats, filled: Floats, weeks: slice, near: Floats) -> Floats:

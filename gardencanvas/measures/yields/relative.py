@@ -75,8 +75,9 @@ def shared(bedful: Bedful, over: Vault, near: Floats | None = None) -> Shared:
     stands = [bedful.stands[k] for k in first]
     crowd = (lit + in_soil(stands, weight, filled, weeks, near)) / 2.0
     back = np.array([_held_back(s) for s in stands])
-    thinned = np.minimum(relative_yield(density, back), 1.0)
-    left = (1.0 - back + back * density) / (1.0 - back + back * (density + crowd))
+    sole = relative_yield(density, back)
+    left = _ratio(relative_yield(density, back, crowd), sole, np.ones_like(sole))
+    thinned = np.minimum(sole, 1.0)
     taken = np.zeros(bedful.present.shape[1])
     taken[weeks] = shares.sum(axis=2).mean(axis=0)
     mine = _ratio(parts, density[:, None], np.zeros_like(parts))
