@@ -11,7 +11,7 @@ plants', so near ones count most; one state a month; stations within 0.3 m of ea
 
 from dataclasses import dataclass
 from functools import lru_cache
-from math import pi
+from math import pi, radians
 
 import numpy as np
 from numpy.typing import NDArray
@@ -29,7 +29,6 @@ Ints = NDArray[np.intp]
 SECTORS = 18
 _WIDTH = 2 * pi / SECTORS
 _SPREAD = 3  # sectors to each side that one near plant may fill
-_POWER = 4
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -85,12 +84,12 @@ def beside(low: Stand, tall: Stand, over: Vault) -> Beside | None:
     spots = low.spots
     pairs = near_pairs(spots.xy, tall.xy, spots.box, tall.box, SHADE_REACH * highest)
     aside = np.clip((pairs.distance_m - abs(radius - own)) / (2 * min(radius, own)), 0.0, 1.0)
-    some = np.flatnonzero(aside)
+    some = aside.nonzero()[0]
     if len(some) == 0:
         return None
     i, j = pairs.i[some], pairs.j[some]
-    step = tall.xy[j] - spots.xy[i]
-    azimuth = np.radians(over.bearing_deg) + np.arctan2(step[:, 0], -step[:, 1])
+    (low_x, low_y), (tall_x, tall_y) = spots.xy.T, tall.xy.T
+    azimuth = np.arctan2(tall_x[j] - low_x[i], low_y[i] - tall_y[j]) + radians(over.bearing_deg)
     filled, steep = _sectors(i, azimuth, pairs.distance_m[some], aside[some], radius, len(spots.xy))
     weeks, month = _months(low, begin, end)
     passed = _passed(low, tall, over, weeks, filled / radius, steep)
@@ -107,24 +106,31 @@ def _sectors(
     """
     distance = np.maximum(distance, radius)
     half = np.arcsin(radius / distance)
-    steep = (1.0 / (distance - radius * pi / 4)) ** _POWER
+    steep = 1.0 / (distance - radius * pi / 4)  # to the fourth power
+    steep *= steep
+    steep *= steep
     part = aside / _WIDTH
-    home = np.floor(azimuth / _WIDTH).astype(np.intp)
-    first, last = azimuth - half, azimuth + half
-    cells, shares, steeps = [], [], []
-    for shift in range(-_SPREAD, _SPREAD + 1):
-        # only a plant that fills more than so many sectors to one side reaches this one
-        some = np.flatnonzero(half > (abs(shift) - 1) * _WIDTH) if abs(shift) > 1 else slice(None)
-        sector = home[some] + shift
-        left = np.maximum(first[some], sector * _WIDTH)
-        right = np.minimum(last[some], (sector + 1) * _WIDTH)
-        shares.append(np.maximum(right - left, 0.0) * part[some])
-        cells.append(spot[some] * SECTORS + sector % SECTORS)
-        steeps.append(steep[some])
-    cell, share = np.concatenate(cells), np.concatenate(shares)
-    filled = np.bincount(cell, share, count * SECTORS).astype(np.float64, copy=False)
-    weighted = np.bincount(cell, share * np.concatenate(steeps), count * SECTORS)
-    mean: Floats = (weighted / np.maximum(filled, 1e-12)) ** (1.0 / _POWER)
+    home = np.floor(azimuth / _WIDTH)
+    left, right = azimuth - half, azimuth + half
+    sector = np.maximum(np.floor(left / _WIDTH), home - _SPREAD)
+    last = np.minimum(np.floor(right / _WIDTH), home + _SPREAD)
+    left = np.maximum(left, sector * _WIDTH)
+    cells, shares, weights = [], [], []
+    while True:  # from the first sector each plant fills to its last: most fill one or two
+        edge = (sector + 1.0) * _WIDTH
+        share = np.maximum(np.minimum(right, edge) - left, 0.0) * part
+        cells.append(spot * SECTORS + sector.astype(np.intp) % SECTORS)
+        shares.append(share)
+        weights.append(share * steep)
+        some = (sector < last).nonzero()[0]
+        if len(some) == 0:
+            break
+        spot, part, right, steep = spot[some], part[some], right[some], steep[some]
+        sector, last, left = sector[some] + 1.0, last[some], edge[some]
+    cell = np.concatenate(cells)
+    filled = np.bincount(cell, np.concatenate(shares), count * SECTORS).astype(np.float64, copy=False)
+    weighted = np.bincount(cell, np.concatenate(weights), count * SECTORS)
+    mean: Floats = np.sqrt(np.sqrt(weighted / np.maximum(filled, 1e-12)))
     return filled.reshape(count, SECTORS), mean.reshape(count, SECTORS)
 
 
@@ -141,25 +147,27 @@ def _passed(low: Stand, tall: Stand, over: Vault, weeks: Ints, per_metre: Floats
     """Logarithm of light left, shape (spots, months)."""
     size = tall.sizes[:, weeks]
     rise = np.maximum(size[HEIGHT] - low.sizes[HEIGHT, weeks] - RISE_M, 0.0)
-    high = np.arctan(steep[:, :, None] * rise)
-    light = _below(over, months_of(low.weeks)[weeks] % 12, high)
-    full = per_metre[:, :, None] * size[RADIUS]
+    spot, sector = per_metre.nonzero()  # the sectors that anything stands in
+    high = np.arctan(steep[spot, sector][:, None] * rise)
+    light = _below(over, months_of(low.weeks)[weeks] % 12, sector, high)
+    full = per_metre[spot, sector][:, None] * size[RADIUS]
     cover = np.minimum(full, 1.0)
     density = G / tall.extinction * size[LEAF] / np.maximum(size[HEIGHT] - size[BASE], 1e-6)
     depth = density * size[RADIUS] * (pi / 2) / np.maximum(np.cos(high / 2), 0.1)
     behind = full / np.maximum(cover, 1e-12)
-    lost = (light * cover * -np.expm1(-depth * behind)).sum(axis=1)
+    lost = np.zeros((len(per_metre), len(weeks)))
+    first = np.concatenate([[True], spot[1:] != spot[:-1]]).nonzero()[0]
+    lost[spot[first]] = np.add.reduceat(light * cover * -np.expm1(-depth * behind), first)
     passed: Floats = np.log1p(-np.minimum(lost, 0.999))
     return passed
 
 
-def _below(over: Vault, months: Ints, high: Floats) -> Floats:
-    """Light of each sector below an elevation (radians), shape of ``high``: (spots, SECTORS, months)."""
+def _below(over: Vault, months: Ints, sector: Ints, high: Floats) -> Floats:
+    """Light of sectors below an elevation (radians), shape of ``high``: (sectors, months)."""
     cells = high * (ELEVATION_CELLS / (pi / 2))
     whole = np.minimum(cells.astype(np.intp), ELEVATION_CELLS - 1)
     part = cells - whole
-    sector = np.arange(SECTORS)[:, None]
-    at = (months * SECTORS + sector) * (ELEVATION_CELLS + 1) + whole
+    at = (months * SECTORS + sector[:, None]) * (ELEVATION_CELLS + 1) + whole
     flat = over.light.ravel()
     below: Floats = flat[at] * (1.0 - part) + flat[at + 1] * part
     return below

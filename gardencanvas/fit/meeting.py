@@ -131,7 +131,9 @@ def _sides(pairs: Pairs, one: Floats, two: Floats, growth: Sequence[Floats]) -> 
     spells = one.shape[1]
     r, s = one[RADIUS], two[RADIUS]
     lively = (r > 0.0) & (s > 0.0)
-    pair, spell = np.nonzero((pairs.distance_m[:, None] < r + s - TOUCH_M) & lively)
+    overlap = ((pairs.distance_m[:, None] < r + s - TOUCH_M) & lively).ravel().nonzero()[0]
+    pair = overlap // spells
+    spell = overlap - pair * spells
     lens = _lens(r[spell], s[spell], pairs.distance_m[pair])
     alike = likeness(one, two)
     a_low = one[HEIGHT] < two[HEIGHT]

@@ -22,7 +22,7 @@ class Pairs(NamedTuple):
 
     def within(self, reach_m: float) -> "Pairs":
         """Those less than ``reach_m`` apart."""
-        close = np.flatnonzero(self.distance_m < reach_m)
+        close = (self.distance_m < reach_m).nonzero()[0]
         if len(close) == len(self.i):
             return self
         return Pairs(self.i[close], self.j[close], self.distance_m[close])
@@ -55,24 +55,26 @@ def near_pairs(a: Floats, b: Floats, a_box: Floats, b_box: Floats, reach_m: floa
     a_box, b_box
         Their boxes.
     """
-    some_a = np.flatnonzero(inside(a, b_box, reach_m))
-    some_b = np.flatnonzero(inside(b, a_box, reach_m))
+    some_a = inside(a, b_box, reach_m).nonzero()[0]
+    some_b = inside(b, a_box, reach_m).nonzero()[0]
     if len(some_a) == 0 or len(some_b) == 0:
         nothing = np.empty(0, dtype=np.intp)
         return Pairs(nothing, nothing, np.empty(0))
-    p, q = a[some_a], b[some_b]
+    p, q = a.take(some_a, axis=0), b.take(some_b, axis=0)  # rows by an index array are slow to take
     if len(p) * len(q) <= _PLAIN:
         dx = p[:, :1] - q[:, 0]
         dy = p[:, 1:] - q[:, 1]
-        square = dx * dx + dy * dy
-        i, j = np.nonzero(square < reach_m * reach_m)
-        square = square[i, j]
+        square = (dx * dx + dy * dy).ravel()
+        close = (square < reach_m * reach_m).nonzero()[0]  # far quicker than of two dimensions
+        i = close // len(q)
+        j = close - i * len(q)
+        square = square[close]
     else:
         # a micrometre more, so that the same comparison below decides as in the plain way
         i, j = STRtree(points(q)).query(points(p), predicate="dwithin", distance=reach_m + 1e-6)
         order = np.lexsort((j, i))
         i, j = i[order], j[order]
-        dx, dy = p[i, 0] - q[j, 0], p[i, 1] - q[j, 1]
+        dx, dy = p[:, 0].take(i) - q[:, 0].take(j), p[:, 1].take(i) - q[:, 1].take(j)
         square = dx * dx + dy * dy
         close = square < reach_m * reach_m
         i, j, square = i[close], j[close], square[close]

@@ -19,6 +19,7 @@ from gardencanvas.fit.thresholds import TAKEN_BLAMED, TAKEN_SHOWN
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
 Marks = NDArray[np.uint8]
+Bools = NDArray[np.bool_]
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -29,22 +30,60 @@ class Lit:
     judged: tuple[Judged, ...]
 
 
+class _Found(NamedTuple):
+    """What other stands let through to some stations, in a span of the stand's own weeks.
+
+    ``passed`` has shape (stations, columns): the logarithm of the share of light; ``column`` says which of
+    them a week of the span has, ``after`` how many of its own weeks are over before the span.
+    """
+
+    others: tuple[Stand, ...]
+    stations: Ints
+    passed: Floats
+    column: Ints
+    after: int
+
+    @property
+    def span(self) -> slice:
+        """Its weeks among the stand's own."""
+        return slice(self.after, self.after + len(self.column))
+
+    def weeks(self, some: Ints) -> Ints:
+        """In which of the stand's own weeks it takes light from any of some of its stations."""
+        takes = np.asarray((self.passed.take(some, axis=0) < 0.0).any(axis=0))
+        return takes[self.column].nonzero()[0] + self.after
+
+
 @dataclass(frozen=True, slots=True, eq=False)
 class _Cause:
     """One planting that shades the stand, all its stands together."""
 
-    stands: tuple[Stand, ...]
-    stations: Ints
-    passed: Floats  # (stations, own weeks): logarithm
+    found: _Found
     gain: Floats  # (stations,): light that would be gained without it
 
 
-class _Found(NamedTuple):
-    """What one other stand lets through to some stations, in each of the stand's own weeks (logarithm)."""
+class _Under(NamedTuple):
+    """Light of a stand under all that shades it."""
 
-    other: Stand
-    stations: Ints
-    passed: Floats
+    stand: Stand
+    weight: Floats  # (own weeks,)
+    open_sky: Floats | None  # (stations, own weeks)
+    total: Floats  # (stations, own weeks): logarithm of what canopies let through
+    light: Floats  # (stations,)
+
+    def caught(self, row: int) -> float:
+        """Share of open-sky light that all canopies over a station and its own leaves take together."""
+        stand = self.stand
+        base = self.weight if self.open_sky is None else self.open_sky[row] * self.weight
+        return float(base @ -np.expm1(self.total[row] - stand.sizes[LEAF, stand.begin : stand.end]))
+
+    def dim(self, rows: Ints, span: slice) -> Bools:
+        """In which weeks of a span some stations have less light than they need."""
+        weekly = np.exp(self.total[:, span].take(rows, axis=0))
+        if self.open_sky is not None:
+            weekly *= self.open_sky[:, span].take(rows, axis=0)
+        below: Bools = weekly < light_good(self.stand.crop)
+        return below
 
 
 def lit(
@@ -76,26 +115,31 @@ def lit(
     weight = _weight(stand, over)
     open_sky = None if sky is None else sky[:, _months(stand)]
     unshaded = np.ones(count) if open_sky is None else np.round(open_sky @ weight, 9)
-    found = [_over(stand, m) for m in meetings] + [_beside(stand, b) for b in besides]
+    found = [f for m in meetings if (f := _over(stand, m)) is not None]
+    found += [_beside(stand, b) for b in besides]
     if not found:
-        return Lit(unshaded, _by_fixtures(stand, unshaded, np.ones(count, dtype=bool)))
+        return Lit(unshaded, _by_fixtures(stand, unshaded, _marks(stand, unshaded)))
     total = np.zeros((count, weeks))
     for each in found:
-        total[each.stations] += each.passed
-    base = weight if open_sky is None else open_sky * weight
-    light = np.round((base * np.exp(total)).sum(axis=1), 9)
-    causes = _causes(found, base, total, light)
-    return Lit(light, _judge(stand, over, unshaded, light, causes, total, open_sky))
+        total[each.stations, each.span] += each.passed.take(each.column, axis=1)
+    left = (weight if open_sky is None else open_sky * weight) * np.exp(total)
+    light = np.round(left.sum(axis=1), 9)
+    causes = [_Cause(f, _gain(f, left)) for f in _by_planting(stand, found)]
+    return Lit(light, _judge(_Under(stand, weight, open_sky, total, light), unshaded, causes))
 
 
-def _causes(found: Sequence[_Found], base: Floats, total: Floats, light: Floats) -> list[_Cause]:
-    """What each shading planting takes: the light that would be there without it, less what there is."""
-    causes = []
-    for others, stations, passed in _by_planting(found):
-        own = base if base.ndim == 1 else base[stations]
-        without = np.round((own * np.exp(total[stations] - passed)).sum(axis=1), 9)
-        causes.append(_Cause(others, stations, passed, without - light[stations]))
-    return causes
+def _gain(found: _Found, left: Floats) -> Floats:
+    """Light that would be there without what shades, less what there is, shape (stations,).
+
+    Parameters
+    ----------
+    left
+        Light of each of the stand's stations and weeks, with all that shades, shape (stations, weeks).
+    """
+    more = np.expm1(-found.passed).take(found.column, axis=1)
+    more *= left[:, found.span].take(found.stations, axis=0)
+    gain: Floats = np.round(more.sum(axis=1), 9)
+    return gain
 
 
 def _weight(stand: Stand, over: Vault) -> Floats:
@@ -107,10 +151,11 @@ def _weight(stand: Stand, over: Vault) -> Floats:
 
 def overhung(stand: Stand, meeting: Meeting, over: Vault) -> bool:
     """Whether the other stand grows over this one and takes light worth a word."""
-    if not meeting.side(stand).overhung:
+    found = _over(stand, meeting) if meeting.side(stand).overhung else None
+    if found is None:
         return False
-    passed = _over(stand, meeting).passed
-    return float((-np.expm1(passed) @ _weight(stand, over)).max()) >= TAKEN_SHOWN
+    weight = np.bincount(found.column, _weight(stand, over)[found.span], found.passed.shape[1])
+    return float((-np.expm1(found.passed) @ weight).max()) >= TAKEN_SHOWN
 
 
 def _months(stand: Stand) -> Ints:
@@ -118,41 +163,43 @@ def _months(stand: Stand) -> Ints:
     return months_of(stand.weeks)[stand.begin : stand.end] % 12
 
 
-def _over(stand: Stand, meeting: Meeting) -> _Found:
-    """What the canopies of another stand let through to the plants under them."""
-    side = meeting.side(stand)
-    passed = np.zeros((len(side.stations), stand.end - stand.begin))
-    until = min(meeting.end, stand.end)
-    if until > meeting.begin:
-        spell = meeting.spell[: until - meeting.begin]
-        passed[:, meeting.begin - stand.begin : until - stand.begin] = side.passed[:, spell]
-    return _Found(meeting.b if stand is meeting.a else meeting.a, side.stations, passed)
+def _over(stand: Stand, meeting: Meeting) -> _Found | None:
+    """What the canopies of another stand let through to the plants under them; None after its time."""
+    side, until = meeting.side(stand), min(meeting.end, stand.end)
+    if until <= meeting.begin:
+        return None
+    other = meeting.b if stand is meeting.a else meeting.a
+    column = meeting.spell[: until - meeting.begin]
+    return _Found((other,), side.stations, side.passed, column, meeting.begin - stand.begin)
 
 
 def _beside(stand: Stand, found: Beside) -> _Found:
     """What a taller stand beside lets through."""
-    passed = np.zeros((len(stand.index), stand.end - stand.begin))
-    span = slice(found.begin - stand.begin, found.end - stand.begin)
-    passed[:, span] = found.passed[stand.spots.of_station][:, found.month]
-    return _Found(found.tall, np.arange(len(stand.index)), passed)
+    passed = found.passed.take(stand.spots.of_station, axis=0)
+    return _Found((found.tall,), np.arange(len(stand.index)), passed, found.month, found.begin - stand.begin)
 
 
-def _by_planting(found: Sequence[_Found]) -> list[tuple[tuple[Stand, ...], Ints, Floats]]:
+def _by_planting(stand: Stand, found: Sequence[_Found]) -> list[_Found]:
     """What shades the stand, planting by planting."""
     groups: dict[str, list[_Found]] = {}
     for each in found:
-        groups.setdefault(each.other.planting.id, []).append(each)
-    result = []
-    for _, group in sorted(groups.items()):
-        stations, passed = group[0].stations, group[0].passed
-        if len(group) > 1:
-            stations = np.unique(np.concatenate([g.stations for g in group]))
-            passed = np.zeros((len(stations), passed.shape[1]))
-            for each in group:
-                passed[np.searchsorted(stations, each.stations)] += each.passed
-        others = tuple(dict.fromkeys(g.other for g in group))
-        result.append((others, stations, passed))
-    return result
+        groups.setdefault(each.others[0].planting.id, []).append(each)
+    return [group[0] if len(group) == 1 else _together(stand, group) for _, group in sorted(groups.items())]
+
+
+def _together(stand: Stand, group: Sequence[_Found]) -> _Found:
+    """What one planting lets through, over the stand and beside it."""
+    touched = np.zeros(len(stand.index), dtype=bool)
+    for each in group:
+        touched[each.stations] = True
+    stations, place = touched.nonzero()[0], np.cumsum(touched) - 1
+    begin, end = min(g.span.start for g in group), max(g.span.stop for g in group)
+    passed = np.zeros((len(stations), end - begin))
+    for each in group:
+        span = slice(each.span.start - begin, each.span.stop - begin)
+        passed[place[each.stations], span] += each.passed.take(each.column, axis=1)
+    others = tuple(dict.fromkeys(o for g in group for o in g.others))
+    return _Found(others, stations, passed, np.arange(end - begin), begin)
 
 
 def _marks(stand: Stand, light: Floats) -> Marks:
@@ -161,10 +208,9 @@ def _marks(stand: Stand, light: Floats) -> Marks:
     return marks
 
 
-def _by_fixtures(stand: Stand, unshaded: Floats, asked: NDArray[np.bool_]) -> tuple[Judged, ...]:
+def _by_fixtures(stand: Stand, unshaded: Floats, marks: Marks) -> tuple[Judged, ...]:
     """Stations that have too little light even without any neighbour."""
-    marks = _marks(stand, unshaded)
-    bad = np.flatnonzero((marks > 0) & asked)
+    bad = marks.nonzero()[0]
     if len(bad) == 0:
         return ()
     worst = worst_of(marks[bad], -unshaded[bad])
@@ -185,61 +231,50 @@ def _numbers(stand: Stand, light: float, stations: int) -> dict[str, Number]:
     }
 
 
-def _judge(
-    stand: Stand, over: Vault, unshaded: Floats, light: Floats, causes: Sequence[_Cause], total: Floats,
-    open_sky: Floats | None,
-) -> tuple[Judged, ...]:  # fmt: skip
+def _judge(under: _Under, unshaded: Floats, causes: Sequence[_Cause]) -> tuple[Judged, ...]:
     """Who is to blame for each station that has too little, and who merely takes some."""
-    marks = _marks(stand, light)
-    worsened = marks > _marks(stand, unshaded)  # by neighbours, and not by fixtures alone
-    most = np.zeros(len(light))
+    stand, marks, before = under.stand, _marks(under.stand, under.light), _marks(under.stand, unshaded)
+    worsened = marks > before  # by neighbours, and not by fixtures alone
+    most = np.zeros(len(marks))
     for cause in causes:
-        most[cause.stations] = np.maximum(most[cause.stations], cause.gain)
-    judged = list(_by_fixtures(stand, unshaded, np.ones(len(light), dtype=bool)))
+        some = cause.found.stations
+        most[some] = np.maximum(most[some], cause.gain)
+    judged = list(_by_fixtures(stand, unshaded, before))
     for cause in causes:
-        gain = cause.gain
-        chief = (gain >= most[cause.stations]) & (gain > 0.0) & worsened[cause.stations]
-        blamed = (gain >= TAKEN_BLAMED) | chief
-        own = np.where(blamed, marks[cause.stations], CLEAR)
-        own = np.maximum(own, np.where(gain >= TAKEN_SHOWN, SHARES, CLEAR))
-        named = np.flatnonzero(own)
+        some, gain = cause.found.stations, cause.gain
+        chief = (gain >= most[some]) & (gain > 0.0) & worsened[some]
+        own: Marks = np.where(gain >= TAKEN_SHOWN, SHARES, CLEAR)
+        np.maximum(own, marks[some], out=own, where=(gain >= TAKEN_BLAMED) | chief)
+        named = own.nonzero()[0]
         if len(named):
-            judged.append(_by_neighbour(stand, over, cause, named, own[named], light, total, open_sky))
+            judged.append(_by_neighbour(under, cause, named, own[named]))
     return tuple(judged)
 
 
-def _caught(stand: Stand, over: Vault, total: Floats, open_sky: Floats | None, row: int) -> float:
-    """Share of open-sky light that all canopies over a station and its own leaves take together."""
-    base = _weight(stand, over) if open_sky is None else open_sky[row] * _weight(stand, over)
-    leaf = stand.sizes[LEAF, stand.begin : stand.end]
-    return float(base @ -np.expm1(total[row] - leaf))
-
-
-def _by_neighbour(
-    stand: Stand, over: Vault, cause: _Cause, named: Ints, marks: Marks, light: Floats, total: Floats,
-    open_sky: Floats | None,
-) -> Judged:  # fmt: skip
-    stations = cause.stations[named]
-    worst = worst_of(marks, -light[stations])
-    if marks.max() >= STRAINS:
-        bad = named[marks >= STRAINS]
-        rows = cause.stations[bad]
-        weekly = np.exp(total[rows]) * (1.0 if open_sky is None else open_sky[rows])
-        when = ((weekly < light_good(stand.crop)) & (cause.passed[bad] < 0.0)).any(axis=0)
-        when = when if when.any() else (cause.passed[bad] < 0.0).any(axis=0)
-        code = Code.SHADED
-    else:
-        when = (cause.passed[named] < 0.0).any(axis=0)
-        code = Code.LAYERED
-    weeks = np.flatnonzero(when) + stand.begin
-    numbers = _numbers(stand, float(light[stations[worst]]), int((marks == marks.max()).sum()))
+def _by_neighbour(under: _Under, cause: _Cause, named: Ints, marks: Marks) -> Judged:
+    stand, found = under.stand, cause.found
+    stations = found.stations[named]
+    light = under.light[stations]
+    worst = worst_of(marks, -light)
+    code = Code.SHADED if marks[worst] >= STRAINS else Code.LAYERED
+    weeks = found.weeks(named) if code is Code.LAYERED else _dim_weeks(under, found, named[marks >= STRAINS])
+    numbers = _numbers(stand, float(light[worst]), int(np.count_nonzero(marks == marks[worst])))
     numbers["taken"] = round(float(cause.gain[named[worst]]), 6)
     if code is Code.LAYERED:
-        numbers["caught"] = round(_caught(stand, over, total, open_sky, int(stations[worst])), 6)
-        numbers["families"] = len({stand.crop.family, *(s.crop.family for s in cause.stands)})
+        numbers["caught"] = round(under.caught(int(stations[worst])), 6)
+        numbers["families"] = len({stand.crop.family, *(s.crop.family for s in found.others)})
+    first, last = stand.begin + int(weeks[0]), stand.begin + int(weeks[-1])
     finding = finding_of(
-        Kind.SHADING, code, stand, cause.stands, stations, marks,
-        (stand.first_day(int(weeks[0])), stand.last_day(int(weeks[-1]))), numbers,
+        Kind.SHADING, code, stand, found.others, stations, marks,
+        (stand.first_day(first), stand.last_day(last)), numbers,
         source=light_source(stand.crop) if code is Code.SHADED else "monsi-saeki", worst=worst,
     )  # fmt: skip
     return Judged(finding, marks)
+
+
+def _dim_weeks(under: _Under, found: _Found, bad: Ints) -> Ints:
+    """In which of its own weeks a stand has too little light and one neighbour takes some of it."""
+    takes = (found.passed.take(bad, axis=0) < 0.0).take(found.column, axis=1)
+    dim = under.dim(found.stations[bad], found.span) & takes
+    weeks = np.flatnonzero(dim.any(axis=0))
+    return weeks + found.after if len(weeks) else found.weeks(bad)
