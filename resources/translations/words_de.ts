@@ -643,7 +643,7 @@
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>cautions</source>
-        <translation>Warnhinweise</translation>
+        <translation>Vorsichtshinweise</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>

@@ -102,16 +102,16 @@ def legend(sheet: Sheet, plan: Plan, y: float) -> None:
         sheet.pen(0.35, SUPPORT_DASH)
         sheet.line(x, middle, x + wide, middle)
         canes(sheet, [(x, middle), (x + wide / 2, middle), (x + wide, middle)])
-        x = _told(sheet, x, y, "canes, posts")
+        x = _told(sheet, x, y, say("canes, posts"))
     if plan.layout.covers:
         sheet.pen(0.3, COVER_DASH)
         sheet.ring([(x, y), (x + wide, y), (x + wide, y + high), (x, y + high)])
-        x = _told(sheet, x, y, "cover")
+        x = _told(sheet, x, y, say("cover"))
     if plan.layout.paths:
         sheet.pen(0.25, PATH_DASH)
         sheet.line(x, y + 0.6, x + wide, y + 0.6)
         sheet.line(x, y + high - 0.6, x + wide, y + high - 0.6)
-        _told(sheet, x, y, "path")
+        _told(sheet, x, y, say("path"))
 
 
 def _told(sheet: Sheet, x: float, y: float, word: str) -> float:
