@@ -89,7 +89,9 @@ def _seldom_ripe(stand: Stand, outlook: Outlook) -> Judged | None:
         if outlook.killing_frost is not None:
             numbers["killing_frost"] = outlook.killing_frost
     days = (
-        crop.harvest_from_sowing_d if outlook.growing.start.kind == "sown" else crop.harvest_from_planting_d
+        crop.harvest_from_sowing_d
+        if outlook.growing.start.kind in ("sown", "volunteer")
+        else crop.harvest_from_planting_d
     )
     span = (outlook.in_bed, max(stand.times.out, outlook.in_bed + timedelta(days=1)))
     kind, code = Kind.TIMING, Code.SELDOM_RIPE

@@ -6,8 +6,12 @@ from typing import NamedTuple
 from shapely import Polygon
 
 from gardencanvas.crops.model import Crop
-from gardencanvas.garden.pattern import Block, Drift, Edging, RingPattern, Rows, Spots, Strip
+from gardencanvas.fit.near import own_pairs
+from gardencanvas.garden.pattern import Block, Drift, Edging, Pattern, RingPattern, Rows, Spots, Strip
 from gardencanvas.garden.planting import Planting
+
+_APART = 1.2  # times the distance of its places: then others stand between (square blocks: 1.41)
+_FAR = 2.0  # times the mean distance of its own plants: no nearest one is farther off
 
 
 class Ground(NamedTuple):
@@ -49,8 +53,27 @@ def usual_spacing(crop: Crop, seedlings: int = 1) -> tuple[float, float]:
 
 
 def pattern_spacing(planting: Planting) -> tuple[float, float | None]:
-    """Distance along and across that a pattern keeps; None across a single line or loose spots."""
+    """Distance along and across that a planting keeps; None across a single line or loose spots.
+
+    Where others stand on the places between, or all of those were left out, it is the distance to its own
+    nearest; across is then what gives each the ground it has. A hole in a pattern does not count.
+    """
     pattern = planting.pattern
+    along, across = _places_apart(pattern)
+    if isinstance(pattern, Spots | Drift) or (pattern.every == 1 and not pattern.left_out):
+        return along, across
+    reach = _FAR * along * pattern.places / pattern.count
+    pairs = own_pairs(planting.stations, reach)
+    nearest = float(pairs.distance_m.min(initial=reach))
+    holed = nearest <= _APART * along
+    if pattern.every == 1 and holed:
+        return along, across
+    places = pattern.every if holed else pattern.places / pattern.count  # for each of its own
+    return nearest, None if across is None else along * across * places / nearest
+
+
+def _places_apart(pattern: Pattern) -> tuple[float, float | None]:
+    """Distance along and across of a pattern's places."""
     if isinstance(pattern, Rows):
         return pattern.spacing_m, pattern.row_spacing_m if pattern.rows > 1 else None
     if isinstance(pattern, Strip):
@@ -62,7 +85,7 @@ def pattern_spacing(planting: Planting) -> tuple[float, float | None]:
         return max(each, pattern.spacing_m), max(each, pattern.spacing_m)
     if isinstance(pattern, Edging | RingPattern):
         return pattern.spacing_m, None
-    return pattern.spacing_m if isinstance(pattern, Spots) else 0.3, None
+    return pattern.spacing_m, None
 
 
 def ground_of(planting: Planting, crop: Crop) -> Ground:
