@@ -10,7 +10,7 @@ from gardencanvas.app.search_list import Entry, SearchList
 from gardencanvas.garden.garden import Item
 from gardencanvas.garden.places import bed_of
 from gardencanvas.garden.planting import Planting
-from gardencanvas.words.plain import counted, planting_name
+from gardencanvas.words.plain import planting_name, plants_counted
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -48,7 +48,7 @@ def find_on_plan(window: "MainWindow") -> SearchList:
     for planting in layout.plantings:
         bed = bed_of(layout, planting)
         where = bed.name if bed is not None else window.tr("outside any bed")
-        note = f"{where}, {counted(planting.plants, 'plant', 'plants')}"
+        note = f"{where}, {plants_counted(planting.plants)}"
         entries.append(Entry(planting_name(session.catalogue, planting), note, lambda p=planting: show(p)))
     others: list[Item] = [i for i in layout.items() if not isinstance(i, Planting)]
     entries += [

@@ -51,4 +51,4 @@ class RepeatDialog(PreviewDialog):
         )
 
     def told(self) -> str:
-        return counted(self.across.value() * self.down.value() - 1, "copy", "copies")
+        return counted(self.across.value() * self.down.value() - 1, self.tr("copy"), self.tr("copies"))

@@ -9,7 +9,7 @@ from gardencanvas.crops.model import Crop
 from gardencanvas.fit.report import PlantingFit
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.site import DayOfYear
-from gardencanvas.words.language import figure, mark, say, spoken
+from gardencanvas.words.language import figure, mark, say, say_many, spoken
 
 Units = Literal["metric", "imperial"]
 
@@ -143,6 +143,16 @@ def planting_name(catalogue: Catalogue, planting: Planting) -> str:
 def counted(number: int, one: str, many: str) -> str:
     """A number and its noun: ``1 plant``, ``12 plants``."""
     return f"{figure(number, ',')} {one if number == 1 else many}"
+
+
+def plants_counted(number: int) -> str:
+    """So many plants: ``1 plant``, ``12 plants``."""
+    return say_many("{number} plant", "{number} plants", number, number=figure(number, ","))
+
+
+def beds_counted(number: int) -> str:
+    """So many beds: ``1 bed``, ``12 beds``."""
+    return say_many("{n} bed", "{n} beds", number)
 
 
 def plants_of(fit: PlantingFit, catalogue: Catalogue) -> str:

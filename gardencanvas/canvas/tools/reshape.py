@@ -16,7 +16,7 @@ from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden, Item
 from gardencanvas.garden.handles import measure_of, reshaped, with_measure
 from gardencanvas.garden.planting import Planting
-from gardencanvas.words.plain import counted
+from gardencanvas.words.plain import plants_counted
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -65,7 +65,7 @@ class ReshapeGesture(Gesture):
         if metres is not None:
             parts.append(self.view.look.measure.large(metres))
         if isinstance(item, Planting):
-            parts.append(counted(item.plants, "plant", "plants"))
+            parts.append(plants_counted(item.plants))
         if self._typed:
             parts.append(translate("Canvas", "typed: {0}").format(self._typed))
         elif metres is not None:

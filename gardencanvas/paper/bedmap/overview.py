@@ -17,7 +17,7 @@ from gardencanvas.paper.bedmap.verdicts import draw_verdict, ground_of
 from gardencanvas.paper.document import Page, measuring
 from gardencanvas.paper.sheet import SCALES, Box, Sheet
 from gardencanvas.words.language import say
-from gardencanvas.words.plain import counted, planting_name
+from gardencanvas.words.plain import beds_counted, planting_name, plants_counted
 
 _LEAST_INDEX_MM = 24.0
 _MOST_DRAWING = 0.62  # of the page's height, where an index has to go below it
@@ -54,8 +54,8 @@ def overview_pages(plan: Plan, box: Box, scale: int | None) -> Iterator[tuple[Pa
     window = centred(low, high, chosen, room)
 
     def draw(sheet: Sheet) -> None:
-        beds = counted(len(plan.layout.beds), "bed", "beds")
-        plants = counted(sum(p.plants for p in plan.layout.plantings), "plant", "plants")
+        beds = beds_counted(len(plan.layout.beds))
+        plants = plants_counted(sum(p.plants for p in plan.layout.plantings))
         heading(sheet, plan, plan.garden.name, f"1:{chosen}", f"{beds}, {plants}")
         _ground(sheet, plan, window, Box(0.0, HEAD_MM, box.width, top - HEAD_MM - 1.0))
         _index(sheet, pages[0], top)
