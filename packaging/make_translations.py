@@ -15,7 +15,7 @@ import json
 import os
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
@@ -23,8 +23,9 @@ from pathlib import Path
 CHECKOUT = Path(__file__).resolve().parent.parent
 sys.path[:0] = [str(CHECKOUT), str(CHECKOUT / "packaging")]
 
+from texts_in_data import read_data
 from texts_in_source import Text, read_all, room_of
-from ts_file import Message, merged, read_ts, ts_text
+from ts_file import FORMS, Message, merged, read_ts, ts_text
 
 FOLDER = CHECKOUT / "resources" / "translations"
 LANGUAGE = "de"
@@ -49,6 +50,8 @@ def collected() -> dict[str, list[Message]]:
     by_room: dict[str, list[Message]] = {room: [] for room in FILES}
     for text in texts:
         by_room[room_of(text)].append(_message(text))
+    said = {(text.context, text.source) for text in texts}
+    by_room["crops"] += [_message(text) for text in read_data() if (text.context, text.source) not in said]
     return by_room
 
 
@@ -94,17 +97,25 @@ def collect(table: dict[str, object] | None = None, *, tidy: bool = False) -> di
     """Write the translation files anew, with what `table` translates; what they hold by room."""
     done = {}
     with _alone():
+        old = {room: read_ts(ts_path(room)) for room in FILES}
         for room, fresh in collected().items():
-            messages = merged(read_ts(ts_path(room)), fresh, tidy=tidy)
+            others = [m for other in FILES if other != room for m in old[other] if m.finished]
+            messages = merged(old[room], fresh, others, tidy=tidy)
             done[room] = entered(messages, table) if table else messages
             ts_path(room).write_text(ts_text(done[room], LANGUAGE), "utf-8")
         compile_all()
     return done
 
 
-def missing(messages: list[Message]) -> dict[str, object]:
-    """What is not translated, as a table to fill in."""
-    return {m.source: ["", ""] if m.plural else "" for m in messages if not m.finished and not m.gone}
+def missing(messages: list[Message], memory: Iterable[Message] = ()) -> dict[str, object]:
+    """What is not translated, as a table to fill in; with what the same text is called elsewhere."""
+    known = {(m.source, m.plural): m.forms for m in memory if m.finished}
+    table: dict[str, object] = {}
+    for each in messages:
+        if not each.finished and not each.gone:
+            forms = known.get((each.source, each.plural), ("",) * (FORMS if each.plural else 1))
+            table[each.source] = list(forms) if each.plural else forms[0]
+    return table
 
 
 def main() -> int:
@@ -116,7 +127,8 @@ def main() -> int:
     table = json.loads(asked.enter.read_text("utf-8")) if asked.enter else None
     done = collect(table, tidy=asked.tidy)
     if asked.missing:
-        print(json.dumps(missing(done[asked.missing]), ensure_ascii=False, indent=1))
+        memory = [message for messages in done.values() for message in messages]
+        print(json.dumps(missing(done[asked.missing], memory), ensure_ascii=False, indent=1))
         return 0
     for room, messages in done.items():
         print(f"{room}: {len(messages)} texts, {len(missing(messages))} to translate")

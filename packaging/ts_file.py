@@ -67,12 +67,16 @@ def _message(context: str, element: ElementTree.Element) -> Message:
     )
 
 
-def merged(old: Iterable[Message], new: Iterable[Message], *, tidy: bool = False) -> list[Message]:
-    """The new messages with the translations that old ones of the same key have.
+def merged(
+    old: Iterable[Message], new: Iterable[Message], others: Iterable[Message] = (), *, tidy: bool = False
+) -> list[Message]:
+    """The new messages with the translations that old ones of the same key have, or those of `others`.
 
     Translated messages that are no longer needed stay, marked as gone, unless `tidy`.
     """
-    known = {message.key: message for message in old}
+    own = {message.key: message for message in old}
+    known = {message.key: message for message in others}
+    known |= {key: message for key, message in own.items() if message.forms or key not in known}
     fresh: dict[tuple[str, str, str], Message] = {}
     for message in new:
         had, twin = known.get(message.key), fresh.get(message.key)
@@ -80,7 +84,7 @@ def merged(old: Iterable[Message], new: Iterable[Message], *, tidy: bool = False
         forms = had.forms if had is not None and had.plural == plural else ()
         files = (*(twin.files if twin else ()), *message.files)
         fresh[message.key] = replace(message, plural=plural, forms=forms, files=tuple(dict.fromkeys(files)))
-    gone = [replace(m, gone=True) for k, m in known.items() if k not in fresh and m.forms and not tidy]
+    gone = [replace(m, gone=True) for k, m in own.items() if k not in fresh and m.forms and not tidy]
     return sorted([*fresh.values(), *gone], key=lambda m: (m.context, m.gone))
 
 

@@ -101,7 +101,7 @@
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>It is locked; unlock it first.</source>
-        <translation>Sie ist gesperrt; zuerst entsperren.</translation>
+        <translation>Es ist gesperrt; zuerst entsperren.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
@@ -147,6 +147,260 @@
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Plant all places of {0}</source>
         <translation>Alle Stellen besetzen: {0}</translation>
+    </message>
+</context>
+<context>
+    <name>BackdropFields</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Background picture</source>
+        <translation>Hintergrundbild</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>How much the background picture is dimmed, per cent</source>
+        <translation>Wie weit das Hintergrundbild abgeblendet ist, in Prozent</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Dimmed</source>
+        <translation>Abgeblendet</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Turn of the background picture</source>
+        <translation>Drehung des Hintergrundbilds</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Turned</source>
+        <translation>Gedreht</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Shown</source>
+        <translation>Gezeigt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Locked</source>
+        <translation>Gesperrt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Scale by two points</source>
+        <translation>Maßstab aus zwei Punkten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Move, turn</source>
+        <translation>Schieben, drehen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Another picture…</source>
+        <translation>Anderes Bild …</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>{0} · {1} × {2} pixels</source>
+        <translation>{0} · {1} × {2} Pixel</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>The whole picture: {0}</source>
+        <translation>Das ganze Bild: {0}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Width of the background picture on the ground</source>
+        <translation>Breite des Hintergrundbilds am Boden</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Scale the background picture</source>
+        <translation>Maßstab des Hintergrundbilds setzen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Turn the background picture</source>
+        <translation>Hintergrundbild drehen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Dim the background picture</source>
+        <translation>Hintergrundbild abblenden</translation>
+    </message>
+</context>
+<context>
+    <name>Background</name>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Choose a background picture</source>
+        <translation>Hintergrundbild wählen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Pictures ({0})</source>
+        <translation>Bilder ({0})</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>A picture for the background</source>
+        <translation>Ein Bild für den Hintergrund</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Lay “{0}” under the plan, to draw over it?</source>
+        <translation>„{0}“ unter den Plan legen, um darüber zu zeichnen?</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>It takes the place of the present background picture.</source>
+        <translation>Es ersetzt das jetzige Hintergrundbild.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>It is kept inside the garden's file and can be scaled, moved, dimmed and removed.</source>
+        <translation>Es liegt in der Gartendatei und lässt sich skalieren, verschieben, abblenden und entfernen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Lay it under the plan</source>
+        <translation>Unter den Plan legen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Reading the picture…</source>
+        <translation>Bild wird gelesen …</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Lay a picture under the plan</source>
+        <translation>Bild unter den Plan legen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Show the background picture</source>
+        <translation>Hintergrundbild zeigen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Hide the background picture</source>
+        <translation>Hintergrundbild verbergen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Lock the background picture</source>
+        <translation>Hintergrundbild sperren</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Unlock the background picture</source>
+        <translation>Hintergrundbild entsperren</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>Remove the background picture</source>
+        <translation>Hintergrundbild entfernen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>There is no background picture yet.</source>
+        <translation>Es gibt noch kein Hintergrundbild.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/laying.py"/>
+        <source>It is locked; unlock it first.</source>
+        <translation>Es ist gesperrt; zuerst entsperren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/reading.py"/>
+        <source>{0} is no picture that can be read: PNG, JPEG, WebP and BMP are.</source>
+        <translation>{0} ist kein lesbares Bild: PNG, JPEG, WebP und BMP sind es.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/reading.py"/>
+        <source>{0} cannot be decoded: it is damaged, or far too large.</source>
+        <translation>{0} lässt sich nicht entschlüsseln: beschädigt oder viel zu groß.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/reading.py"/>
+        <source>{0} is not a file.</source>
+        <translation>{0} ist keine Datei.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/reading.py"/>
+        <source>{0} cannot be read: {1}.</source>
+        <translation>{0} ist nicht lesbar: {1}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/reading.py"/>
+        <source>{0} is larger than {1} MB. Save a smaller copy of it first.</source>
+        <translation>{0} ist größer als {1} MB. Zuerst eine kleinere Kopie speichern.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/reading.py"/>
+        <source>{0} does not say how large it is, and is not read.</source>
+        <translation>{0} nennt seine Größe nicht und wird nicht gelesen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/reading.py"/>
+        <source>{0} has {1} × {2} pixels; at most {3} million are read. Save a smaller copy of it first.</source>
+        <translation>{0} hat {1} × {2} Pixel; höchstens {3} Millionen werden gelesen. Zuerst eine kleinere Kopie speichern.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/background/reading.py"/>
+        <source>The picture could not be made smaller.</source>
+        <translation>Das Bild ließ sich nicht verkleinern.</translation>
+    </message>
+</context>
+<context>
+    <name>BackgroundMenu</name>
+    <message>
+        <location filename="gardencanvas/app/menus/background.py"/>
+        <source>Background pict&amp;ure</source>
+        <translation>&amp;Hintergrundbild</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/background.py"/>
+        <source>&amp;Choose a background picture…</source>
+        <translation>Hintergrundbild &amp;wählen …</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/background.py"/>
+        <source>&amp;Scale the background picture by two points</source>
+        <translation>&amp;Maßstab aus zwei Punkten setzen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/background.py"/>
+        <source>&amp;Move and turn the background picture</source>
+        <translation>Hintergrundbild &amp;schieben und drehen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/background.py"/>
+        <source>Show or &amp;hide the background picture</source>
+        <translation>Hintergrundbild &amp;zeigen oder verbergen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/background.py"/>
+        <source>&amp;Lock or unlock the background picture</source>
+        <translation>Hintergrundbild s&amp;perren oder entsperren</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/background.py"/>
+        <source>&amp;Remove the background picture</source>
+        <translation>Hintergrundbild &amp;entfernen</translation>
     </message>
 </context>
 <context>
@@ -348,7 +602,7 @@
     <message>
         <location filename="gardencanvas/app/site/climate_pane.py"/>
         <source>From</source>
-        <translation>Aus</translation>
+        <translation>Von</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/climate_pane.py"/>
@@ -783,6 +1037,14 @@
     </message>
 </context>
 <context>
+    <name>DayField</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/fields.py"/>
+        <source>d MMM yyyy</source>
+        <translation>d. MMM yyyy</translation>
+    </message>
+</context>
+<context>
     <name>DayOfYearField</name>
     <message>
         <location filename="gardencanvas/app/site/day_field.py"/>
@@ -938,7 +1200,7 @@
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>set</source>
-        <translation>gesteckt</translation>
+        <translation>setzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
@@ -1193,6 +1455,139 @@
         <location filename="gardencanvas/app/filing.py"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
+    </message>
+</context>
+<context>
+    <name>FillDialog</name>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>Fill with {0}</source>
+        <translation>Füllen: {0}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>What fits</source>
+        <translation>Was passt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>&amp;Plant</source>
+        <translation>&amp;Pflanzen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>all of {0}</source>
+        <translation>ganz: {0}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>the box that was drawn</source>
+        <translation>der gezogene Rahmen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>whichever holds most</source>
+        <translation>was am meisten fasst</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>square block</source>
+        <translation>Block im Quadratverband</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>staggered block</source>
+        <translation>versetzter Block</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>In the row</source>
+        <translation>In der Reihe</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>Between rows</source>
+        <translation>Reihenabstand</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>In the bed from</source>
+        <translation>Im Beet ab</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>nothing clashes</source>
+        <translation>nichts unverträglich ist</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>nothing even strains</source>
+        <translation>auch nichts belastet ist</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>Fi&amp;ll</source>
+        <translation>&amp;Fülle</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>&amp;As</source>
+        <translation>&amp;Als</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>&amp;In the row</source>
+        <translation>&amp;In der Reihe</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>&amp;Between rows</source>
+        <translation>&amp;Reihenabstand</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>In bed &amp;from</source>
+        <translation>Im &amp;Beet ab</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>&amp;So that</source>
+        <translation>&amp;So dass</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>In a block, plants stand evenly apart with the same ground: √(in the row × between rows)</source>
+        <translation>Im Block stehen die Pflanzen gleichmäßig, mit derselben Fläche: √(in der Reihe × Reihenabstand)</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>Stop</source>
+        <translation>Halt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>Trying patterns…</source>
+        <translation>Muster werden geprüft …</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>Stopped. Change something to look again.</source>
+        <translation>Angehalten. Etwas ändern, um neu zu suchen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>Still looking</source>
+        <translation>Sucht noch</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/dialog.py"/>
+        <source>Fill {0} with {1} × {2}</source>
+        <translation>{0} füllen mit {1} × {2}</translation>
     </message>
 </context>
 <context>
@@ -2227,6 +2622,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
+        <source>d MMM yyyy</source>
+        <translation>d. MMM yyyy</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>Day of the test</source>
         <translation>Tag der Keimprobe</translation>
     </message>
@@ -2327,6 +2727,16 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/crop_commands.py"/>
         <source>Write own crops to a &amp;file…</source>
         <translation>Eigene Kulturen in &amp;Datei schreiben …</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/asking.py"/>
+        <source>Choose a crop in the seed tin first.</source>
+        <translation>Zuerst eine Kultur in der Saatgutkiste wählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/fill/asking.py"/>
+        <source>There is no bed there.</source>
+        <translation>Dort ist kein Beet.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/finding.py"/>
@@ -2809,6 +3219,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/printing/picture_dialog.py"/>
+        <source>&amp;Background picture</source>
+        <translation>&amp;Hintergrundbild</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/printing/picture_dialog.py"/>
         <source>As on {0}, the date cursor's day.</source>
         <translation>Wie am {0}, dem Tag des Datumszeigers.</translation>
     </message>
@@ -2852,13 +3267,18 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/site/place_search.py"/>
-        <source>No town of this name is in the list of {0:,}. Try a larger one nearby, or give latitude and longitude below.</source>
-        <translation>Kein Ort dieses Namens steht unter den {0:,} der Liste. Einen größeren in der Nähe versuchen oder unten Breite und Länge angeben.</translation>
+        <source>No town of this name is in the list of {0}. Try a larger one nearby, or give latitude and longitude below.</source>
+        <translation>Kein Ort dieses Namens steht unter den {0} der Liste. Einen größeren in der Nähe versuchen oder unten Breite und Länge angeben.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/place_search.py"/>
         <source>Type the first letters of a town nearby: it brings its position, its climate and a rough guess of its frosts. All of it can be changed below.</source>
         <translation>Die ersten Buchstaben eines nahen Ortes tippen: Er bringt Lage, Klima und eine grobe Schätzung der Fröste mit. Alles lässt sich unten ändern.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/place_search.py"/>
+        <source>No town of this name is in the list of {0:,}. Try a larger one nearby, or give latitude and longitude below.</source>
+        <translation type="vanished">Kein Ort dieses Namens steht unter den {0:,} der Liste. Einen größeren in der Nähe versuchen oder unten Breite und Länge angeben.</translation>
     </message>
 </context>
 <context>
@@ -2897,6 +3317,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>Single &amp;plants of the planting</source>
         <translation>Einzelne &amp;Pflanzen der Pflanzung</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/plan.py"/>
+        <source>Fi&amp;ll with the crop in hand…</source>
+        <translation>Mit der Kultur in der Hand &amp;füllen …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
@@ -2941,12 +3366,17 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>It is locked; unlock it first.</source>
-        <translation>Sie ist gesperrt; zuerst entsperren.</translation>
+        <translation>Es ist gesperrt; zuerst entsperren.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>Select one planting first.</source>
         <translation>Zuerst eine einzelne Pflanzung auswählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/plan.py"/>
+        <source>Draw a bed first.</source>
+        <translation>Zuerst ein Beet zeichnen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
@@ -3642,7 +4072,7 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/inspector/reasons.py"/>
         <source>Nothing else uses this space while it stands.</source>
-        <translation>Nichts anderes nutzt diesen Raum, solange sie steht.</translation>
+        <translation>Nichts anderes nutzt diesen Platz, solange sie steht.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/reasons.py"/>
@@ -3807,6 +4237,16 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/repeat_dialog.py"/>
         <source>Step do&amp;wn</source>
         <translation>S&amp;chritt senkrecht</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/repeat_dialog.py"/>
+        <source>copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/repeat_dialog.py"/>
+        <source>copies</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4158,6 +4598,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/tin/menus.py"/>
+        <source>Fill the bed with it…</source>
+        <translation>Das Beet damit füllen …</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/tin/menus.py"/>
         <source>Favourite</source>
         <translation>Favorit</translation>
     </message>
@@ -4400,8 +4845,8 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
-        <source>Nearest in the list: {0}, {1:.0f} km</source>
-        <translation>Nächster in der Liste: {0}, {1:.0f} km</translation>
+        <source>Nearest in the list: {0}, {1} km</source>
+        <translation>Nächster in der Liste: {0}, {1} km</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site_dialog.py"/>
@@ -4412,6 +4857,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/site_dialog.py"/>
         <source>Change the site</source>
         <translation>Standort ändern</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site_dialog.py"/>
+        <source>Nearest in the list: {0}, {1:.0f} km</source>
+        <translation type="vanished">Nächster in der Liste: {0}, {1:.0f} km</translation>
     </message>
 </context>
 <context>
@@ -4694,7 +5144,7 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/tool_row.py"/>
         <source>Layout shown: {0}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeigter Anbauplan: {0}</translation>
     </message>
 </context>
 <context>
@@ -4973,8 +5423,8 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/site/year_picture.py"/>
-        <source>{0:.0f} mm of rain</source>
-        <translation>{0:.0f} mm Regen</translation>
+        <source>{0} mm of rain</source>
+        <translation>{0} mm Regen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/year_picture.py"/>
@@ -5001,6 +5451,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <source>first frost {0}</source>
         <translation>erster Frost {0}</translation>
     </message>
+    <message>
+        <location filename="gardencanvas/app/site/year_picture.py"/>
+        <source>{0:.0f} mm of rain</source>
+        <translation type="vanished">{0:.0f} mm Regen</translation>
+    </message>
 </context>
 <context>
     <name>words</name>
@@ -5008,6 +5463,139 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/comparing/plot.py"/>
         <source>{line}: {most} {unit} at most</source>
         <translation>{line}: höchstens {most} {unit}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/own_form/reading_numbers.py"/>
+        <source>the usual figure is missing</source>
+        <translation>die übliche Zahl fehlt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/own_form/reading_numbers.py"/>
+        <source>“{text}” is no number</source>
+        <translation>„{text}“ ist keine Zahl</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/own_form/reading_numbers.py"/>
+        <source>least, usual and most must rise in that order</source>
+        <translation>mindestens, üblich und höchstens müssen in dieser Folge steigen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/own_form/reading_numbers.py"/>
+        <source>it must lie between {least} and {most}: {why}</source>
+        <translation>muss zwischen {least} und {most} liegen: {why}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/printing/picture.py"/>
+        <source>At {dpi} dpi the picture would be too large; choose fewer.</source>
+        <translation>Mit {dpi} dpi würde das Bild zu groß; weniger wählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shelf.py"/>
+        <source>{file} cannot be read: {why}.</source>
+        <translation>{file} ist nicht lesbar: {why}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shelf.py"/>
+        <source>{file}: {crop} is a shipped crop; give your own another id.</source>
+        <translation>{file}: {crop} ist eine mitgelieferte Kultur; der eigenen eine andere Kennung geben.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shelf.py"/>
+        <source>{file} could not be written: {why}.</source>
+        <translation>{file} konnte nicht geschrieben werden: {why}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shelf.py"/>
+        <source>Your own crops are not shown: {why}.</source>
+        <translation>Die eigenen Kulturen werden nicht gezeigt: {why}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shelf.py"/>
+        <source>{trouble} Mend or move that file first.</source>
+        <translation>{trouble} Diese Datei zuerst in Ordnung bringen oder verschieben.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>Frost is not expected in most years.</source>
+        <translation>In den meisten Jahren ist kein Frost zu erwarten.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>Last frost about {last} ({last_days}), first frost about {first} ({first_days}), each in 8 years of 10.</source>
+        <translation>Letzter Frost um den {last} ({last_days}), erster Frost um den {first} ({first_days}), je in 8 von 10 Jahren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>Last frost about {last}, first frost about {first}.</source>
+        <translation>Letzter Frost um den {last}, erster Frost um den {first}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>A rough guess: simulated years of daily minima about the months’ minima.</source>
+        <translation>Eine grobe Schätzung: simulierte Jahre mit Tagesminima um die Minima der Monate.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>A rough guess: simulated years of daily minima about minima guessed as 5 °C below the months’ means, which are all that is known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>A hollow, a slope or a town’s heart can shift it by weeks; your own dates are better.</source>
+        <translation>Eine Senke, ein Hang oder eine Stadtmitte kann alles um Wochen verschieben; eigene Daten sind besser.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>Write the days of some years. With fewer than 5 only their mean and range are told.</source>
+        <translation>Die Tage einiger Jahre eintragen. Bei weniger als 5 werden nur Mittel und Spanne genannt.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>Last frost: none so far.</source>
+        <translation>Letzter Frost: noch keiner.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>First frost: none so far.</source>
+        <translation>Erster Frost: noch keiner.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>Last frost: mean {mean}, from {earliest} to {latest} ({years}).</source>
+        <translation>Letzter Frost: im Mittel {mean}, von {earliest} bis {latest} ({years}).</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>First frost: mean {mean}, from {earliest} to {latest} ({years}).</source>
+        <translation>Erster Frost: im Mittel {mean}, von {earliest} bis {latest} ({years}).</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>Frost after {day} in 1 year of 10.</source>
+        <translation>Frost nach dem {day} in 1 von 10 Jahren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>Frost before {day} in 1 year of 10.</source>
+        <translation>Frost vor dem {day} in 1 von 10 Jahren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>That limit is widened because the years are few.</source>
+        <translation>Diese Grenze ist erweitert, weil es wenige Jahre sind.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>{n} years</source>
+        <translation>
+            <numerusform>{n} Jahr</numerusform>
+            <numerusform>{n} Jahre</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/site/frost_words.py"/>
+        <source>{years}, {n} without frost</source>
+        <translation>{years}, davon {n} ohne Frost</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/typed.py"/>

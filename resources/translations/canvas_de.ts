@@ -198,6 +198,74 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
         <translation>Auf freien Boden klicken oder einen Rahmen darüber ziehen, um zu sehen, was dort passt.</translation>
     </message>
     <message>
+        <location filename="gardencanvas/canvas/tools/backdrop.py"/>
+        <source>Drag the background picture, or a corner to turn it. Arrows move it by 1 cm, R turns it by 1°; Shift: by more, or back. Esc ends.</source>
+        <translation>Hintergrundbild ziehen, an einer Ecke drehen. Pfeile bewegen um 1 cm, R dreht um 1°; Umschalt: weiter oder zurück. Esc beendet.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop.py"/>
+        <location filename="gardencanvas/canvas/tools/backdrop_scale.py"/>
+        <source>There is no background picture yet.</source>
+        <translation>Es gibt noch kein Hintergrundbild.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop.py"/>
+        <location filename="gardencanvas/canvas/tools/backdrop_scale.py"/>
+        <source>The background picture is locked; unlock it first.</source>
+        <translation>Das Hintergrundbild ist gesperrt; zuerst entsperren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop.py"/>
+        <location filename="gardencanvas/canvas/tools/turn.py"/>
+        <source>Turned by {0}°</source>
+        <translation>Um {0}° gedreht</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop.py"/>
+        <source>Turn the background picture</source>
+        <translation>Hintergrundbild drehen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop.py"/>
+        <source>Move the background picture</source>
+        <translation>Hintergrundbild verschieben</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop_scale.py"/>
+        <source>Click a point of the picture whose distance to another you know.</source>
+        <translation>Einen Punkt des Bilds anklicken, dessen Abstand zu einem anderen bekannt ist.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop_scale.py"/>
+        <source>Click the second point. Backspace takes the first one back.</source>
+        <translation>Den zweiten Punkt anklicken. Rücktaste nimmt den ersten zurück.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop_scale.py"/>
+        <source>Type how far the two points lie apart, such as 4.20 m or 13′ 9″, and press Enter.</source>
+        <translation>Tippen, wie weit die Punkte auseinanderliegen, etwa 4,20 m, dann Eingabe.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop_scale.py"/>
+        <source>= ? (type it)</source>
+        <translation>= ? (tippen)</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop_scale.py"/>
+        <source>“{0}” is no length. Write 4.20 m, 420 cm or 13′ 9″.</source>
+        <translation>„{0}“ ist keine Länge. 4,20 m oder 420 cm schreiben.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop_scale.py"/>
+        <source>Scale the background picture</source>
+        <translation>Maßstab des Hintergrundbilds setzen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/backdrop_scale.py"/>
+        <source>The two points lie {0} apart now, {1} before. The picture is locked so that it stays there.</source>
+        <translation>Die Punkte liegen jetzt {0} auseinander, vorher {1}. Das Bild ist gesperrt, damit es dort bleibt.</translation>
+    </message>
+    <message>
         <location filename="gardencanvas/canvas/tools/carry_over.py"/>
         <source>Copy {0} into {1}</source>
         <translation>{0} in {1} kopieren</translation>
@@ -257,6 +325,11 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
         <source>A hole is cut into a bed: begin inside one.</source>
         <translation>Eine Aussparung wird aus einem Beet geschnitten: in einem Beet beginnen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/fill_place.py"/>
+        <source>Click into the bed to fill, or drag a box over a part of it.</source>
+        <translation>In das Beet klicken, das zu füllen ist, oder einen Rahmen über einen Teil ziehen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/measure.py"/>
@@ -377,11 +450,6 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Plant {0} of {1}</source>
         <translation>Pflanze {0} von {1}</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/canvas/tools/turn.py"/>
-        <source>Turned by {0}°</source>
-        <translation>Um {0}° gedreht</translation>
     </message>
 </context>
 </TS>

@@ -12,19 +12,19 @@
         <location filename="gardencanvas/paper/bedmap/bed_page.py"/>
         <location filename="gardencanvas/paper/bedmap/making.py"/>
         <source>all that is planted in it</source>
-        <translation>alles, was darin wächst</translation>
+        <translation>alles, was darin gepflanzt ist</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/bed_page.py"/>
         <location filename="gardencanvas/paper/bedmap/furniture.py"/>
         <location filename="gardencanvas/paper/bedmap/making.py"/>
         <source>as on {days}</source>
-        <translation>Stand: {days}</translation>
+        <translation>wie am {days}</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/bed_page.py"/>
         <source>What is planted stands on the next page.</source>
-        <translation>Die Pflanzungen stehen auf der nächsten Seite.</translation>
+        <translation>Was gepflanzt ist, steht auf der nächsten Seite.</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/bed_page.py"/>
@@ -35,12 +35,12 @@
         <location filename="gardencanvas/paper/bedmap/bed_page.py"/>
         <location filename="gardencanvas/paper/bedmap/overview.py"/>
         <source>what is planted</source>
-        <translation>Pflanzungen</translation>
+        <translation>was gepflanzt ist</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/bed_page.py"/>
         <source>cautions</source>
-        <translation>Vorsichtshinweise</translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/furniture.py"/>
@@ -81,12 +81,12 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/making.py"/>
         <source>There is no bed in this layout yet: draw one first.</source>
-        <translation>In diesem Anbauplan gibt es noch kein Beet: erst eines zeichnen.</translation>
+        <translation>In diesem Anbauplan gibt es noch kein Beet: zuerst eines zeichnen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/making.py"/>
         <source>No bed is chosen: choose one at least.</source>
-        <translation>Kein Beet ist gewählt: mindestens eines wählen.</translation>
+        <translation>Kein Beet gewählt: mindestens eines wählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/overview.py"/>
@@ -136,12 +136,12 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
         <source>first plant {first} from {end}, then every {every}; rows begin as drawn</source>
-        <translation>erste Pflanze {first} vom {end}, dann alle {every}; Reihenanfänge wie gezeichnet</translation>
+        <translation>erste Pflanze {first} vom {end}, dann alle {every}; Reihen beginnen wie gezeichnet</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
         <source>Row across the bed {at} from {edge}</source>
-        <translation>Reihe quer zum Beet, {at} vom {edge}</translation>
+        <translation>Reihe quer zum Beet {at} vom {edge}</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
@@ -151,7 +151,7 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
         <source>Rows across the bed {at} from {edge}</source>
-        <translation>Reihen quer zum Beet, {at} vom {edge}</translation>
+        <translation>Reihen quer zum Beet {at} vom {edge}</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
@@ -161,17 +161,17 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
         <source>{n} rows, {every} apart, the first {at} from {edge}</source>
-        <translation>{n} Reihen, Reihenabstand {every}, die erste {at} vom {edge}</translation>
+        <translation>{n} Reihen im Abstand von {every}, die erste {at} vom {edge}</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
         <source>{n} rows across the bed, {every} apart, the first {at} from {edge}</source>
-        <translation>{n} Reihen quer zum Beet, Reihenabstand {every}, die erste {at} vom {edge}</translation>
+        <translation>{n} Reihen quer zum Beet im Abstand von {every}, die erste {at} vom {edge}</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
         <source>A ring {across} across round a point {point}; every {every} round it.</source>
-        <translation>Ring mit {across} Durchmesser, Mittelpunkt {point}; ringsum alle {every}.</translation>
+        <translation>Ein Ring von {across} Durchmesser um einen Punkt {point}; ringsum alle {every}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
@@ -186,7 +186,7 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
         <source>Single plants, see the drawing: {low} to {high} from {end}, {near} to {far} from {edge}.</source>
-        <translation>Einzelplätze, siehe Zeichnung: {low} bis {high} vom {end}, {near} bis {far} vom {edge}.</translation>
+        <translation>Einzelne Pflanzen, siehe Zeichnung: {low} bis {high} vom {end}, {near} bis {far} vom {edge}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/placing.py"/>
@@ -201,7 +201,7 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/rows.py"/>
         <source>came up</source>
-        <translation>Selbstaussaat</translation>
+        <translation>aufgegangen</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/rows.py"/>
@@ -211,7 +211,7 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/rows.py"/>
         <source>Watch: {watch}</source>
-        <translation>Achtung: {watch}</translation>
+        <translation>Achten auf: {watch}</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/rows.py"/>
@@ -226,7 +226,7 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/rows.py"/>
         <source>Varieties, one after the other: {varieties}.</source>
-        <translation>Sorten, der Reihe nach: {varieties}.</translation>
+        <translation>Sorten im Wechsel: {varieties}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/rows.py"/>
@@ -236,7 +236,7 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/rows.py"/>
         <source>Caution. {hazards} Follow local rules and qualified advice.</source>
-        <translation>Vorsicht. {hazards} Örtliche Vorschriften und fachkundigen Rat beachten.</translation>
+        <translation>Vorsicht. {hazards} Es gelten die örtlichen Vorschriften und fachkundiger Rat.</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/rows.py"/>
@@ -282,7 +282,7 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/strip.py"/>
         <source>Cut the strips out and lay each one’s left end on the dashed line of the one before.</source>
-        <translation>Streifen ausschneiden und jeweils das linke Ende auf die gestrichelte Linie des vorigen legen.</translation>
+        <translation>Die Streifen ausschneiden und jeweils mit dem linken Ende auf die gestrichelte Linie des vorigen legen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/strip.py"/>
@@ -292,7 +292,7 @@
     <message>
         <location filename="gardencanvas/paper/bedmap/strip.py"/>
         <source>Check: this line is 100 mm long</source>
-        <translation>Kontrolle: diese Linie ist 100 mm lang</translation>
+        <translation>Prüfen: Diese Linie ist 100 mm lang</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/strip.py"/>
@@ -347,17 +347,17 @@
     <message>
         <location filename="gardencanvas/paper/document.py"/>
         <source>{file} could not be written: no PDF can be made here.</source>
-        <translation>{file} ließ sich nicht schreiben: hier kann kein PDF entstehen.</translation>
+        <translation>{file} konnte nicht geschrieben werden: Hier lässt sich kein PDF erzeugen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/document.py"/>
         <source>The printer takes nothing now: is it connected and switched on?</source>
-        <translation>Der Drucker nimmt gerade nichts an: ist er verbunden und eingeschaltet?</translation>
+        <translation>Der Drucker nimmt jetzt nichts an: angeschlossen und eingeschaltet?</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/document.py"/>
         <source>The printer took some pages and then no more.</source>
-        <translation>Der Drucker nahm einige Seiten an und dann keine mehr.</translation>
+        <translation>Der Drucker nahm einige Seiten und dann keine mehr.</translation>
     </message>
 </context>
 </TS>

@@ -643,7 +643,7 @@
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>cautions</source>
-        <translation>Vorsichtshinweise</translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
@@ -1308,6 +1308,7 @@
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/differences.py"/>
+        <location filename="gardencanvas/words/plain.py"/>
         <source>{n} beds</source>
         <translation>
             <numerusform>{n} Beet</numerusform>
@@ -3012,6 +3013,14 @@
         <location filename="gardencanvas/words/plain.py"/>
         <source>{crop}, {n} varieties</source>
         <translation>{crop}, {n} Sorten</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>{number} plants</source>
+        <translation>
+            <numerusform>{number} Pflanze</numerusform>
+            <numerusform>{number} Pflanzen</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>
