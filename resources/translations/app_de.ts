@@ -2648,7 +2648,7 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
         <source>seeds</source>
-        <translation>Körner</translation>
+        <translation>Samen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/lot_form.py"/>
@@ -4241,12 +4241,12 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/repeat_dialog.py"/>
         <source>copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/repeat_dialog.py"/>
         <source>copies</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopien</translation>
     </message>
 </context>
 <context>

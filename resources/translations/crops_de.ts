@@ -6,2117 +6,2442 @@
     <message>
         <location filename="resources/crops"/>
         <source>leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>High oxalate</source>
-        <translation type="unfinished"></translation>
+        <translation>viel Oxalsäure</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Blanch and pour off the water; moderation with a history of kidney stones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blanchieren und das Wasser abgießen; wer schon Nierensteine hatte, isst davon nur mäßig.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>high in oxalate; nitrate is high in plants grown in low light</source>
-        <translation type="unfinished"></translation>
+        <translation>viel Oxalsäure; bei wenig Licht gewachsene Pflanzen enthalten viel Nitrat</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eat in moderation with a history of kidney stones; ask a doctor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer schon Nierensteine hatte, isst davon nur mäßig und fragt ärztlichen Rat.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>A seed cluster brings two to four seedlings; thin, or let a clump grow together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Samenknäuel bringt zwei bis vier Keimlinge: vereinzeln oder als Büschel gemeinsam wachsen lassen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>root enlargement</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum der Rübe</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cercospora leaf spot, beet cyst nematode (brassicas are hosts too)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cercospora-Blattflecken, Rübenzystenälchen (auch Kohlgewächse sind Wirte)</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>early bunching</source>
+        <translation>früh zum Bündeln</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Pulled as golf balls.</source>
+        <translation>Golfballgroß geerntet.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>long keeper</source>
+        <translation>lang haltbar</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>whole season</source>
-        <translation type="unfinished"></translation>
+        <translation>ganze Wachstumszeit</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>small leaf</source>
+        <translation>kleinblättrig</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Sown thick, cut young.</source>
+        <translation>Dicht gesät, jung geschnitten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaf harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>geerntete Blätter</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seedlings of thorn apple or nightshade among the leaves have poisoned people</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimlinge von Stechapfel oder Nachtschatten zwischen den Blättern haben Menschen vergiftet</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Weed before cutting and look through the leaves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Schneiden jäten und die Blätter durchsehen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fusarium wilt, downy mildew; beet nematode</source>
-        <translation type="unfinished"></translation>
+        <translation>Fusarium-Welke, Falscher Mehltau; Rübenälchen</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>winter hardy</source>
+        <translation>winterhart</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Sown at summer's end; days count growing weather only.</source>
+        <translation>Am Ende des Sommers gesät; Tage zählen nur Wachstumswetter.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>general; downy mildew, leaf miners</source>
-        <translation type="unfinished"></translation>
+        <translation>allgemein; Falscher Mehltau, Minierfliegen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seed coat</source>
-        <translation type="unfinished"></translation>
+        <translation>Samenschale</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bitter saponins upset the stomach</source>
-        <translation type="unfinished"></translation>
+        <translation>bittere Saponine reizen den Magen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Rinse until the water no longer foams.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spülen, bis das Wasser nicht mehr schäumt.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>all parts</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Teile</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>garlic and onion are poisonous to dogs, cats and other animals in quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoblauch und Zwiebel sind in größerer Menge giftig für Hunde, Katzen und andere Tiere</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Keep peelings and plants from pets; ask a vet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schalen und Pflanzen von Haustieren fernhalten; tierärztlichen Rat holen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bulb enlargement</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum der Zwiebel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>white rot, eelworm, pink root</source>
-        <translation type="unfinished"></translation>
+        <translation>Weißfäule, Stängelälchen, Rosawurzel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Leek covers the ground slowly; mixed with celery it shaded out far more weeds, at some cost in leek quality.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lauch bedeckt den Boden langsam; gemischt mit Sellerie unterdrückte er weit mehr Unkraut, auf Kosten der Lauchqualität.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>early slim</source>
+        <translation>früh schlank</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Long thin shanks for autumn.</source>
+        <translation>Lange schlanke Schäfte für den Herbst.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Stands through winter.</source>
+        <translation>Steht über Winter.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwiebel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>garlic kept in oil at room temperature can grow the botulism germ</source>
-        <translation type="unfinished"></translation>
+        <translation>in Öl eingelegter Knoblauch kann bei Zimmertemperatur den Botulismus-Erreger wachsen lassen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Keep garlic in oil cold and for a few days only, or follow tested recipes of a food safety body.</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoblauch in Öl kalt und nur wenige Tage aufbewahren oder geprüften Rezepten einer Behörde für Lebensmittelsicherheit folgen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cloves need some weeks below about 10 °C to divide into bulbs: plant in autumn or very early spring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zehen brauchen einige Wochen unter etwa 10 °C, um Zwiebeln zu teilen: im Herbst oder sehr zeitig im Frühjahr stecken.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bulbing; dry off before lifting</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwiebelbildung; vor dem Ernten trocken halten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>lily of the valley, autumn crocus and lords-and-ladies are mistaken for it; the first two have killed people</source>
-        <translation type="unfinished"></translation>
+        <translation>Maiglöckchen, Herbstzeitlose und Aronstab werden damit verwechselt; die ersten beiden haben Menschen getötet</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not grow these plants near it; check every single leaf by smell and form. If unsure, leave it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Pflanzen nicht in der Nähe ziehen; jedes einzelne Blatt an Geruch und Form prüfen. Im Zweifel stehen lassen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>as the onion family</source>
-        <translation type="unfinished"></translation>
+        <translation>wie die Zwiebelfamilie</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Much visited by bees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird viel von Bienen besucht.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bulb and leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwiebel und Blätter</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>lycorine and oxalates: vomiting, sore mouth; bulbs mistaken for onions, leaves for chives</source>
-        <translation type="unfinished"></translation>
+        <translation>Lycorin und Oxalate: Erbrechen, wunder Mund; Zwiebeln werden mit Speisezwiebeln, Blätter mit Schnittlauch verwechselt</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Never store or plant beside onions, chives or leeks; label it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie neben Zwiebeln, Schnittlauch oder Lauch lagern oder pflanzen; beschriften.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>sap</source>
-        <translation type="unfinished"></translation>
+        <translation>Saft</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>skin rash from handling</source>
-        <translation type="unfinished"></translation>
+        <translation>Hautausschlag durch Berührung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Wear gloves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe tragen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>stem eelworm, basal rot</source>
-        <translation type="unfinished"></translation>
+        <translation>Stängelälchen, Basalfäule</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaf and stem sap</source>
-        <translation type="unfinished"></translation>
+        <translation>Saft von Blatt und Stängel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Furanocoumarins: sap on the skin followed by sun can redden or blister it</source>
-        <translation type="unfinished"></translation>
+        <translation>Furanocumarine: Saft auf der Haut und danach Sonne können Rötung oder Blasen hervorrufen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and sleeves when cutting much of it in sun; wash the sap off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe und lange Ärmel, wenn viel davon bei Sonne geschnitten wird; Saft abwaschen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>plants of the same family growing wild</source>
-        <translation type="unfinished"></translation>
+        <translation>wild wachsende Pflanzen derselben Familie</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Poison hemlock and water-dropwort are deadly and look like this crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefleckter Schierling und Rebendolden sind tödlich und sehen dieser Kultur ähnlich</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eat only what you sowed; weed out strange umbellifers; if in doubt ask a qualified botanist.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur essen, was selbst gesät wurde; fremde Doldenblütler jäten; im Zweifel fachkundigen botanischen Rat holen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Carrot fly finds it by smell: fleece or mesh from sowing, thin in the evening.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Möhrenfliege findet sie am Geruch: ab der Saat Vlies oder Netz, abends vereinzeln.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Carrots among young onions were less attacked by carrot fly; the effect went once the onions bulbed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Möhren zwischen jungen Zwiebeln wurden weniger von der Möhrenfliege befallen; die Wirkung endete, sobald die Zwiebeln dick wurden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>French marigold between rows did not keep carrot fly off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Studentenblumen zwischen den Reihen hielten die Möhrenfliege nicht ab.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lifting opens the soil beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Ernten lockert den Boden daneben auf.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Leaf blights, cavity spot and canker live on in the soil; carrot fly stays near</source>
-        <translation type="unfinished"></translation>
+        <translation>Blattkrankheiten, Cavity Spot und Möhrenschwärze überdauern im Boden; die Möhrenfliege bleibt in der Nähe</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>early round</source>
+        <translation>früh rund</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Short or round roots, pulled small.</source>
+        <translation>Kurze oder runde Wurzeln, klein gezogen.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>winter store</source>
+        <translation>Winterlager</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Long roots, lifted late for keeping.</source>
+        <translation>Lange Wurzeln, spät geerntet und gelagert.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Furanocoumarins: burns, blisters and long-lasting marks where sap meets sun, worse on wet skin</source>
-        <translation type="unfinished"></translation>
+        <translation>Furanocumarine: Verbrennungen, Blasen und bleibende Flecken, wo Saft und Sonne auf die Haut treffen, schlimmer auf nasser Haut</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and long sleeves, no strimming, work in dull weather, wash at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe und lange Ärmel, nicht mit dem Freischneider, bei trübem Wetter arbeiten, sofort abwaschen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Slow to show (two to four weeks): radish or lettuce sown in the row marks it and is out before it closes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimt langsam (zwei bis vier Wochen): Radieschen oder Salat in derselben Reihe zeigen sie an und sind weg, bevor sie sich schließt.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>short root</source>
+        <translation>kurze Wurzel</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>For shallow or stony ground.</source>
+        <translation>Für flachen oder steinigen Boden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaf and stalk</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt und Stiel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Celery allergy, sometimes severe</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellerie-Allergie, manchmal schwer</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not serve to people who are allergic; seek medical advice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Menschen mit Allergie nicht vorsetzen; ärztlichen Rat holen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>A week below 10 degrees when young sends it to seed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Woche unter 10 Grad in der Jugend lässt ihn schießen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Leek with celery between: celery closes the canopy and keeps weeds down; leek quality suffers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lauch mit Sellerie dazwischen: Der Sellerie schließt den Bestand und hält Unkraut nieder; die Qualität des Lauchs leidet.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>whole season, last month above all</source>
-        <translation type="unfinished"></translation>
+        <translation>ganze Wachstumszeit, vor allem der letzte Monat</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>swelling of the root, late summer</source>
-        <translation type="unfinished"></translation>
+        <translation>Dickenwachstum der Wurzel im Spätsommer</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Sow after midsummer or take a slow-bolting kind: long days and cold nights send it to seed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Sommersonnenwende säen oder eine schossfeste Art nehmen: Lange Tage und kalte Nächte lassen ihn schießen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>swelling of the bulb</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschwellen der Knolle</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Its flowers feed hoverflies and parasitic wasps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blüten ernähren Schwebfliegen und Schlupfwespen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Land equivalent ratio of carrot with parsley in one trial: median 2.37 (1.49-2.38), higher than most mixtures reach.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächenvergleichswert von Möhre mit Petersilie in einem Versuch: Median 2,37 (1,49–2,38), höher als die meisten Mischungen erreichen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Slow to show: two to four weeks in cool soil.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimt langsam: zwei bis vier Wochen in kühlem Boden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>establishment</source>
-        <translation type="unfinished"></translation>
+        <translation>Anwachsen</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>flat-leaved tall</source>
+        <translation>glattblättrig hoch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Bolts in heat and long days: sow little and often.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schießt bei Hitze und langen Tagen: wenig und oft säen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Bolts in summer sun: sow in spring and autumn or in shade.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schießt in der Sommersonne: im Frühjahr und Herbst oder in den Schatten säen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>One plant is enough for a household.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Pflanze reicht für einen Haushalt.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Seeds itself freely: pull volunteers while small.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sät sich reichlich selbst aus: Sämlinge klein ziehen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Said to hinder its neighbours: no sound trial.</source>
-        <translation type="unfinished"></translation>
+        <translation>Soll Nachbarn hemmen: kein sauberer Versuch.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Ripens seed only in a warm dry summer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reift Samen nur in einem warmen, trockenen Sommer.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cut flower: picking the first stems brings more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnittblume: Wer die ersten Stiele pflückt, bekommt mehr.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>berries; raw shoots on the skin</source>
-        <translation type="unfinished"></translation>
+        <translation>Beeren; rohe Triebe auf der Haut</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>saponins: upset stomach; skin rash in some people</source>
-        <translation type="unfinished"></translation>
+        <translation>Saponine: Magenbeschwerden; bei manchen Hautausschlag</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not eat the red berries.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die roten Beeren nicht essen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>The bed stays ten to twenty years; the fern feeds the roots and must stand until it yellows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Beet bleibt zehn bis zwanzig Jahre; das Laub ernährt die Wurzeln und muss stehen, bis es gelb wird.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>fern growth after harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum des Laubs nach der Ernte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fusarium wilt and root rot</source>
-        <translation type="unfinished"></translation>
+        <translation>Fusarium-Welke und Wurzelfäule</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Bolts and turns bitter in long hot days: some shade in summer helps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schießt und wird bitter in langen heißen Tagen: Etwas Schatten im Sommer hilft.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lettuce below cucumber: land equivalent ratio above 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salat unter Gurke: Flächenvergleichswert über 1.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>head enlargement or leaf growth</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum des Kopfes oder der Blätter</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Bottom rot, drop and white mould live on in the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Salatfäule, Sclerotinia und Weißstängeligkeit überdauern im Boden</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>small heart</source>
+        <translation>kleines Herz</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>One head a person, closer together.</source>
+        <translation>Ein Kopf für eine Person, enger gesetzt.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Sown in autumn; days count growing weather only.</source>
+        <translation>Im Herbst gesät; Tage zählen nur Wachstumswetter.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>red lobed leaf</source>
+        <translation>rot gelappt</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Sown before midsummer it bolts after cold nights.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor der Sommersonnenwende gesät, schießt sie nach kalten Nächten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>head enlargement</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum des Kopfes</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>head formation</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfbildung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaf and flower</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt und Blüte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Contact allergy in people sensitive to the daisy family</source>
-        <translation type="unfinished"></translation>
+        <translation>Kontaktallergie bei Menschen, die auf Korbblütler empfindlich sind</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves when handling much of it; stop if the skin itches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe, wenn viel davon angefasst wird; aufhören, wenn die Haut juckt.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cut the flowers off: it seeds itself everywhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüten abschneiden: Sie sät sich überall aus.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Feeds bees and hoverflies while it flowers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ernährt Bienen und Schwebfliegen, solange sie blüht.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Heads left to flower are covered with bees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blütenköpfe, die stehen bleiben, sind voller Bienen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>The room between young plants carries lettuce or radish in the first spring.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Platz zwischen jungen Pflanzen trägt im ersten Frühjahr Salat oder Radieschen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bud formation</source>
-        <translation type="unfinished"></translation>
+        <translation>Knospenbildung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Throws deep shade from July: plant it on the north side.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirft ab Juli tiefen Schatten: an die Nordseite pflanzen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Inulin gives some people wind: try a little first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Inulin bläht manche: zuerst wenig probieren.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Moved with the roots of other families</source>
-        <translation type="unfinished"></translation>
+        <translation>Wechselt mit den Wurzeln anderer Familien</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Rules on selling the leaf as food differ between countries.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln für den Verkauf des Blattes als Lebensmittel sind von Land zu Land verschieden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Bees and bumblebees work the heads; birds take the seed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bienen und Hummeln besuchen die Köpfe; Vögel holen die Samen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Carries climbing beans only if sown three weeks before them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trägt Stangenbohnen nur, wenn sie drei Wochen vor ihnen gesät wird.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bud to full flower</source>
-        <translation type="unfinished"></translation>
+        <translation>Knospe bis Vollblüte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Sclerotinia white mould lives on in the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Sclerotinia-Fäule überdauert im Boden</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>dwarf</source>
+        <translation>niedrig</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>giant</source>
+        <translation>riesig</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Petals are eaten.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blütenblätter sind essbar.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>A dense stand for a whole season before the crop lowers root-knot and lesion nematodes; between rows it does little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein dichter Bestand über eine ganze Saison vor der Kultur vermindert Wurzelgallen- und Läsionsälchen; zwischen Reihen bewirkt er wenig.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Between carrot rows it did not keep carrot fly off.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen Möhrenreihen hielt sie die Möhrenfliege nicht ab.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>dwarf edging</source>
+        <translation>niedrig zum Einfassen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>A dense stand for a whole season before the crop lowers root-knot and lesion nematodes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein dichter Bestand über eine ganze Saison vor der Kultur vermindert Wurzelgallen- und Läsionsälchen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Single kinds feed bees; double kinds give them nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfache Blüten ernähren Bienen; gefüllte geben ihnen nichts.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cut in bud and dry hanging.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Knospe schneiden und hängend trocknen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Flat heads feed hoverflies and parasitic wasps.</source>
-        <translation type="unfinished"></translation>
+        <translation>Flache Blütenstände ernähren Schwebfliegen und Schlupfwespen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Spreads by runners: keep it in bounds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Breitet sich durch Ausläufer aus: in Grenzen halten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>whole plant</source>
-        <translation type="unfinished"></translation>
+        <translation>ganze Pflanze</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Thujone: poisonous in quantity to people and stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Thujon: in größerer Menge giftig für Mensch und Vieh</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not eat it or drink it as tea; not in pregnancy; keep it from grazing animals.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht essen und nicht als Tee trinken; nicht in der Schwangerschaft; von Weidetieren fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Said to keep ants and beetles away: no sound trial.</source>
-        <translation type="unfinished"></translation>
+        <translation>Soll Ameisen und Käfer fernhalten: kein sauberer Versuch.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>One of the last feeds of the year for bees and butterflies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine der letzten Nahrungsquellen des Jahres für Bienen und Schmetterlinge.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Low amounts of pyrrolizidine alkaloids, harmful to the liver over time</source>
-        <translation type="unfinished"></translation>
+        <translation>geringe Mengen Pyrrolizidinalkaloide, die auf Dauer der Leber schaden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Use flowers as an occasional garnish; avoid regular use of the leaves, in pregnancy and with liver disease. Ask a qualified adviser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüten nur gelegentlich als Verzierung verwenden; Blätter nicht regelmäßig, nicht in der Schwangerschaft und nicht bei Leberkrankheiten. Fachkundigen Rat holen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaf hairs</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatthaare</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Bristles irritate the skin</source>
-        <translation type="unfinished"></translation>
+        <translation>Borsten reizen die Haut</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Wear gloves when pulling plants.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Ausziehen der Pflanzen Handschuhe tragen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>One of the richest bee flowers of the garden, open from early summer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine der reichsten Bienenweiden des Gartens, ab Frühsommer in Blüte.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaves and stems</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter und Stängel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Hairs can cause a skin rash</source>
-        <translation type="unfinished"></translation>
+        <translation>Haare können Hautausschlag hervorrufen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Wear gloves and long sleeves when cutting a stand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Schneiden eines Bestands Handschuhe und lange Ärmel tragen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Broadcast 1-1.5 g per m2, rake in; dig in or cut before seed ripens.</source>
-        <translation type="unfinished"></translation>
+        <translation>1–1,5 g je m² breitwürfig säen, einharken; eingraben oder schneiden, bevor Samen reifen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Draws bees and hoverflies while it flowers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zieht Bienen und Schwebfliegen an, solange sie blüht.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Between onions it competed too strongly and drew onion thrips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen Zwiebeln war sie zu starke Konkurrenz und zog Zwiebelthripse an.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>all parts, root most</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Teile, am meisten die Wurzel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Pyrrolizidine alkaloids: liver damage, possibly cancer</source>
-        <translation type="unfinished"></translation>
+        <translation>Pyrrolizidinalkaloide: Leberschäden, möglicherweise Krebs</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not eat, do not drink as tea, do not put on broken skin. Compost and liquid feed only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht essen, nicht als Tee trinken, nicht auf verletzte Haut. Nur für Kompost und Jauche.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Mistaken for foxglove leaves, which are deadly</source>
-        <translation type="unfinished"></translation>
+        <translation>wird mit Fingerhutblättern verwechselt, die tödlich sind</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not grow foxglove beside comfrey or borage; label both.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keinen Fingerhut neben Beinwell oder Borretsch ziehen; beide beschriften.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cut leaves for mulch, compost and liquid feed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter für Mulch, Kompost und Jauche schneiden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Plant the sterile kind; keep roots out of beds that are dug.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die sterile Art pflanzen; Wurzeln aus Beeten fernhalten, die gegraben werden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Pyrrolizidine alkaloids</source>
-        <translation type="unfinished"></translation>
+        <translation>Pyrrolizidinalkaloide</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Not for eating or tea.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht zum Essen und nicht für Tee.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bristles</source>
-        <translation type="unfinished"></translation>
+        <translation>Borsten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Irritate the skin</source>
-        <translation type="unfinished"></translation>
+        <translation>reizen die Haut</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Plants kept below about 10 °C for weeks when young may run to seed instead of swelling.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pflanzen, die jung wochenlang unter etwa 10 °C stehen, können schießen statt dick zu werden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>head development</source>
-        <translation type="unfinished"></translation>
+        <translation>Entwicklung des Kopfes</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>clubroot, blackleg, black rot; cabbage root fly and aphids</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlhernie, Umfallkrankheit, Adernschwärze; Kohlfliege und Blattläuse</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>giant late</source>
+        <translation>riesig spät</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Stands without turning woody.</source>
+        <translation>Steht, ohne holzig zu werden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Grown with a background of clover or other green plants, cabbage root fly lays fewer eggs in choice trials; without a choice no reduction was found.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor einem Hintergrund aus Klee oder anderem Grün legt die Kohlfliege in Wahlversuchen weniger Eier; ohne Wahl fand sich keine Minderung.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>head formation to harvest</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopfbildung bis Ernte</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>small early</source>
+        <translation>klein früh</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Small heads, closer together.</source>
+        <translation>Kleine Köpfe, enger gesetzt.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Dense heads for keeping.</source>
+        <translation>Feste Köpfe zum Lagern.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Needs a winter's cold before it shoots.</source>
-        <translation type="unfinished"></translation>
+        <translation>Braucht die Kälte eines Winters, bevor er austreibt.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>mini heads</source>
+        <translation>kleine Köpfe</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Set close for small heads.</source>
+        <translation>Für kleine Köpfe eng gesetzt.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>dwarf curled</source>
+        <translation>niedrig kraus</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>tall dark</source>
+        <translation>hoch dunkel</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>early half-tall</source>
+        <translation>früh halbhoch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Runs to seed when sown early and chilled, or in long days; safest sown from midsummer on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schießt, wenn er früh gesät wird und friert, oder bei langen Tagen; am sichersten ab Mittsommer säen.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>long white</source>
+        <translation>lang weiß</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Attracts diamondback moth to lay on it, where its caterpillars do not survive; tried as a dead-end trap crop.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lockt die Kohlmotte zur Eiablage an, deren Raupen darauf nicht überleben; als Fangpflanze erprobt.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaves from streams and ditches</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter aus Bächen und Gräben</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>water fed by grazing land can carry liver fluke</source>
-        <translation type="unfinished"></translation>
+        <translation>Wasser von Weideland kann den Großen Leberegel übertragen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Grow it in clean mains or well water; never eat plants from streams raw. Follow local food-safety advice.</source>
-        <translation type="unfinished"></translation>
+        <translation>In sauberem Leitungs- oder Brunnenwasser ziehen; nie roh aus Bächen essen. Örtliche Regeln der Lebensmittelsicherheit beachten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>root</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>monkshood root has been eaten in mistake for horseradish</source>
-        <translation type="unfinished"></translation>
+        <translation>Eisenhutwurzeln wurden irrtümlich als Meerrettich gegessen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Never grow the two near each other; know the leaf before you dig.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beide nie nahe beieinander ziehen; vor dem Graben das Blatt kennen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>root, grating</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzel, beim Reiben</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>mustard oil stings eyes and airways</source>
-        <translation type="unfinished"></translation>
+        <translation>Senföl reizt Augen und Atemwege</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Grate in moving air, wash hands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei bewegter Luft reiben, Hände waschen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Every piece of root left behind grows again; give it a place of its own or a barrier.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes zurückgelassene Wurzelstück wächst wieder: einen eigenen Platz oder eine Sperre geben.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Carries clubroot: not on ground where brassicas follow soon.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trägt Kohlhernie: nicht auf Boden, auf dem bald Kohlgewächse folgen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>In flower it draws bees and hoverflies.</source>
-        <translation type="unfinished"></translation>
+        <translation>In Blüte zieht er Bienen und Schwebfliegen an.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Between lettuce it raised hoverfly larvae against aphids; 2-8 % of the area was enough.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen Salat vermehrte es Schwebfliegenlarven gegen Blattläuse; 2–8 % der Fläche reichten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>clubroot: counts with the cabbage family</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlhernie: zählt zur Kohlfamilie</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>all parts, seeds most</source>
-        <translation type="unfinished"></translation>
+        <translation>alle Teile, am meisten die Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>contains cardiac glycosides</source>
-        <translation type="unfinished"></translation>
+        <translation>enthält Herzglykoside</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Not for eating; keep apart from edible flowers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht zum Essen; von essbaren Blüten getrennt halten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>stems, leaves, cones</source>
-        <translation type="unfinished"></translation>
+        <translation>Stängel, Blätter, Zapfen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Hooked hairs and resin: rash on skin</source>
-        <translation type="unfinished"></translation>
+        <translation>Hakenhaare und Harz: Hautausschlag</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and long sleeves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe und lange Ärmel.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>spent or fresh cones</source>
-        <translation type="unfinished"></translation>
+        <translation>gebrauchte oder frische Zapfen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Overheating and death in dogs</source>
-        <translation type="unfinished"></translation>
+        <translation>Überhitzung und Tod bei Hunden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Keep dogs from cones and brewing waste; ask a veterinary surgeon at once if one has eaten some.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hunde von Zapfen und Brauresten fernhalten; sofort tierärztlichen Rat holen, wenn einer davon gefressen hat.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Shoots in spring, cones in late summer and early autumn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Treibt im Frühjahr aus, Zapfen im Spätsommer und Frühherbst.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Sown in late summer as a catch crop after the main crop; keep the bed cool and damp until it shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Spätsommer als Zwischenkultur nach der Hauptkultur gesät; das Beet kühl und feucht halten, bis er aufläuft.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>germination in late summer</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimung im Spätsommer</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>stems</source>
-        <translation type="unfinished"></translation>
+        <translation>Stängel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Small thorns</source>
-        <translation type="unfinished"></translation>
+        <translation>kleine Dornen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>A relative of the cabbages: flea beetles and cabbage whites may visit it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verwandt mit den Kohlgewächsen: Erdflöhe und Kohlweißlinge können sie aufsuchen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>With maize: land equivalent ratio 1.15-2.13, median 1.40.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Mais: Flächenvergleichswert 1,15–2,13, Median 1,40.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>enlargement of storage organ</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum des Speicherorgans</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Ergoline alkaloids (related to LSD): confusion, sickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Ergolin-Alkaloide (verwandt mit LSD): Verwirrtheit, Übelkeit</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Not edible, and not the sweet potato or water spinach. Keep seed from children.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht essbar, weder Süßkartoffel noch Wasserspinat. Samen von Kindern fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bitter fruit, above all from saved or stressed plants</source>
-        <translation type="unfinished"></translation>
+        <translation>bittere Früchte, vor allem von eigenem Saatgut oder nach Stress</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cucurbitacins: cramps, vomiting, diarrhoea</source>
-        <translation type="unfinished"></translation>
+        <translation>Cucurbitacine: Krämpfe, Erbrechen, Durchfall</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Taste a little raw; spit out and discard any bitter fruit. Do not save seed near ornamental gourds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein wenig roh kosten; bittere Früchte ausspucken und wegwerfen. Kein Saatgut neben Zierkürbissen gewinnen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Male and female flowers on one plant, carried by bees: few bees or fleece left on at flowering means few fruits.</source>
-        <translation type="unfinished"></translation>
+        <translation>Männliche und weibliche Blüten auf einer Pflanze, von Bienen bestäubt: Wenige Bienen oder Vlies zur Blüte bedeuten wenige Früchte.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lettuce below cucumber: cucumber yield not affected, land equivalent ratio above 1 (2.35 cucumbers per m2).</source>
-        <translation type="unfinished"></translation>
+        <translation>Salat unter Gurke: Gurkenertrag unverändert, Flächenvergleichswert über 1 (2,35 Gurken je m²).</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>A border of blue hubbard squash draws cucumber beetles away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Rand aus Riesenkürbis zieht Gurkenkäfer ab.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>fruit enlargement</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum der Früchte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fusarium wilt, scab, leaf spots and Phytophthora blight live on in the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Fusarium-Welke, Krätze, Blattflecken und Phytophthora-Fäule überdauern im Boden</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>short bush</source>
+        <translation>kurzer Busch</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Runs little; needs no net.</source>
+        <translation>Rankt wenig; braucht kein Netz.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bud development, flowering and fruiting</source>
-        <translation type="unfinished"></translation>
+        <translation>Knospenbildung, Blüte und Fruchtbildung</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>compact</source>
+        <translation>kompakt</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Pumpkin under maize: land equivalent ratio 0.69-1.53, median 0.90; both yield most alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürbis unter Mais: Flächenvergleichswert 0,69–1,53, Median 0,90; beide bringen allein am meisten.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>small bush</source>
+        <translation>kleiner Busch</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Does not run; small fruit.</source>
+        <translation>Rankt nicht; kleine Früchte.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>fruit set and early fruit development</source>
-        <translation type="unfinished"></translation>
+        <translation>Fruchtansatz und erstes Fruchtwachstum</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Needs sour soil, pH 4.0-5.5, and soft water: does not share a bed with lime-loving vegetables.</source>
-        <translation type="unfinished"></translation>
+        <translation>Braucht sauren Boden, pH 4,0–5,5, und weiches Wasser: teilt kein Beet mit kalkliebendem Gemüse.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit from July to September in north-west Europe by kind; two kinds set better than one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte in Nordwesteuropa je nach Art von Juli bis September; zwei Arten setzen besser an als eine.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>fruit swelling</source>
-        <translation type="unfinished"></translation>
+        <translation>Anschwellen der Früchte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit in late summer and early autumn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte im Spätsommer und Frühherbst.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit in autumn.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte im Herbst.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>The earliest kinds need 694 degree days above 4.4 degrees from sowing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die frühesten Arten brauchen 694 Gradtage über 4,4 Grad ab der Saat.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flower bud formation to pod enlargement</source>
-        <translation type="unfinished"></translation>
+        <translation>Knospenbildung bis Hülsenwachstum</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Foot and root rots and Aphanomyces live on in the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuß- und Wurzelfäulen und Aphanomyces überdauern im Boden</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>early dwarf</source>
+        <translation>früh niedrig</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Sown first; little support needed.</source>
+        <translation>Zuerst gesät; braucht wenig Stütze.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>main crop tall</source>
+        <translation>Haupternte hoch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>One netted row shades the ground north of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Reihe am Netz beschattet den Boden nördlich davon.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seed raw or cooked, pollen</source>
-        <translation type="unfinished"></translation>
+        <translation>rohe oder gekochte Samen, Pollen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Favism: haemolytic anaemia in people with G6PD deficiency</source>
-        <translation type="unfinished"></translation>
+        <translation>Favismus: Blutarmut bei Menschen mit G6PD-Mangel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>People with G6PD deficiency must not eat them; seek medical advice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Menschen mit G6PD-Mangel dürfen sie nicht essen; ärztlichen Rat holen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>raw seed</source>
-        <translation type="unfinished"></translation>
+        <translation>rohe Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lectin, a tenth or less of that of red kidney bean</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektin, ein Zehntel oder weniger dessen von roten Kidneybohnen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cook.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kochen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Long-tongued bumblebees set the pods.</source>
-        <translation type="unfinished"></translation>
+        <translation>Langrüsselige Hummeln bestäuben sie.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Pinch out the tips at first pods: black bean aphids settle there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei den ersten Hülsen die Spitzen auskneifen: Dort sitzt die Schwarze Bohnenlaus.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Strawberry with broad bean: land equivalent ratio 1.74-2.08.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erdbeere mit Dicker Bohne: Flächenvergleichswert 1,74–2,08.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flowering and pod set</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte und Hülsenansatz</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Root rots, anthracnose and white mould live on in the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelfäulen, Brennflecken und Sclerotinia überdauern im Boden</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>For windy places.</source>
+        <translation>Für windige Lagen.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>autumn sown</source>
+        <translation>Herbstsaat</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Stands over winter.</source>
+        <translation>Steht über Winter.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>raw or undercooked seed</source>
-        <translation type="unfinished"></translation>
+        <translation>rohe oder ungare Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Phytohaemagglutinin: severe vomiting 1-3 hours after as few as four or five raw beans</source>
-        <translation type="unfinished"></translation>
+        <translation>Phytohämagglutinin: heftiges Erbrechen 1–3 Stunden nach schon vier oder fünf rohen Bohnen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Soak at least 5 hours, pour off, boil hard at least 10 minutes (FDA advises 30); slow cookers are not hot enough. Cook the pods too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens 5 Stunden einweichen, abgießen, mindestens 10 Minuten sprudelnd kochen (die FDA rät zu 30); Schongarer werden nicht heiß genug. Auch die Hülsen kochen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lettuce with dwarf bean: land equivalent ratio 1.46, the bean at 0.97 of its sole yield.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salat mit Buschbohne: Flächenvergleichswert 1,46, die Bohne bei 0,97 ihres Ertrags in Reinkultur.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Mixed with onion or garlic: antagonism is claimed; land equivalent ratio 1.43 with onion was measured.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemischt mit Zwiebel oder Knoblauch: Unverträglichkeit wird behauptet; mit Zwiebel wurde ein Flächenvergleichswert von 1,43 gemessen.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>early dwarf bush</source>
+        <translation>früher Busch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>canes</source>
-        <translation type="unfinished"></translation>
+        <translation>Stäbe</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eye injuries when bending over cane tips</source>
-        <translation type="unfinished"></translation>
+        <translation>Augenverletzungen beim Bücken über Stabspitzen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cap every cane.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeden Stab mit einer Kappe versehen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Climbing bean with tomato: land equivalent ratio 1.13-1.24.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stangenbohne mit Tomate: Flächenvergleichswert 1,13–1,24.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Climbing bean on maize or sweetcorn: land equivalent ratio 1.41 in the median of 22 treatments, the maize at 0.87 of its sole yield.</source>
-        <translation type="unfinished"></translation>
+        <translation>Stangenbohne an Mais oder Zuckermais: Flächenvergleichswert 1,41 im Median von 22 Versuchsgliedern, der Mais bei 0,87 seines Ertrags in Reinkultur.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>raw pods, seeds and roots</source>
-        <translation type="unfinished"></translation>
+        <translation>rohe Hülsen, Samen und Wurzeln</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lectins: vomiting and cramps</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektine: Erbrechen und Krämpfe</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cook pods and dry seeds; never eat them raw.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hülsen und trockene Samen kochen; nie roh essen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Bumblebees set the pods; dry hot days drop the flowers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hummeln bestäuben sie; trockene heiße Tage lassen die Blüten fallen.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>dwarf bush</source>
+        <translation>Busch</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Needs no poles.</source>
+        <translation>Braucht keine Stangen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>raw seed, above all coloured landraces</source>
-        <translation type="unfinished"></translation>
+        <translation>rohe Samen, vor allem farbige Landsorten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cyanogenic glycoside (linamarin)</source>
-        <translation type="unfinished"></translation>
+        <translation>Blausäureglykosid (Linamarin)</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Boil and pour off the water; grow kinds bred for the garden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kochen und das Wasser abgießen; für den Garten gezüchtete Arten ziehen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Wants a warm summer: in cool places under glass or not at all.</source>
-        <translation type="unfinished"></translation>
+        <translation>Braucht einen warmen Sommer: in kühlen Lagen unter Glas oder gar nicht.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Aphanomyces root rot, shared with pea</source>
-        <translation type="unfinished"></translation>
+        <translation>Aphanomyces-Wurzelfäule, gemeinsam mit der Erbse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Acid droplets (malic, oxalic) may sting hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Säuretröpfchen (Äpfel-, Oxalsäure) können an den Händen brennen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves when handling many plants.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe, wenn viele Pflanzen angefasst werden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flowering and pod fill</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte und Hülsenfüllung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Ascochyta blight and root rots live on in the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Ascochyta-Brennflecken und Wurzelfäulen überdauern im Boden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lectins and trypsin inhibitors; soya allergy</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektine und Trypsinhemmer; Soja-Allergie</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Boil green pods at least five minutes, dry seed well. Not for people with soya allergy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grüne Hülsen mindestens fünf Minuten, trockene Samen gut kochen. Nicht für Menschen mit Soja-Allergie.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Maize with soya: land equivalent ratio 1.33 in the median of three treatments.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mais mit Soja: Flächenvergleichswert 1,33 im Median von drei Versuchsgliedern.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>White mould lives on in the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Sclerotinia-Fäule überdauert im Boden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lectins and trypsin inhibitors</source>
-        <translation type="unfinished"></translation>
+        <translation>Lektine und Trypsinhemmer</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cook seeds well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen gut kochen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Peanut allergy: can kill</source>
-        <translation type="unfinished"></translation>
+        <translation>Erdnuss-Allergie: kann tödlich sein</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Never serve to people who are allergic; seek medical advice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Menschen mit Allergie nie vorsetzen; ärztlichen Rat holen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>mouldy pods</source>
-        <translation type="unfinished"></translation>
+        <translation>schimmelige Hülsen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Aflatoxin</source>
-        <translation type="unfinished"></translation>
+        <translation>Aflatoxin</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Dry quickly; throw mouldy or shrivelled nuts away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rasch trocknen; schimmelige oder geschrumpfte Nüsse wegwerfen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flowering and pegging</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte und Einwachsen der Fruchtstiele</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Leaf spots and pod rots live on in the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Blattflecken und Hülsenfäulen überdauern im Boden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seeds and pods</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen und Hülsen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Poisonous (beta-aminopropionitrile, a lathyrogen): not the edible pea</source>
-        <translation type="unfinished"></translation>
+        <translation>giftig (Beta-Aminopropionitril, ein Lathyrogen): nicht die essbare Erbse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Never eat any part. Keep it apart from garden peas, label both, and save no seed where children take pods for peas.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keinen Teil essen. Von Gartenerbsen getrennt halten, beide beschriften und kein Saatgut gewinnen, wo Kinder Hülsen für Erbsen halten.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Needs no support.</source>
+        <translation>Braucht keine Stütze.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>ripe dry seed</source>
-        <translation type="unfinished"></translation>
+        <translation>reife trockene Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cyanogenic glycosides: poisonous raw</source>
-        <translation type="unfinished"></translation>
+        <translation>Blausäureglykoside: roh giftig</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Grown here as a flower. Do not eat the seed unless boiled in changes of water.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier als Blume gezogen. Samen nicht essen, außer in mehrfach gewechseltem Wasser gekocht.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Quinolizidine alkaloids: poisonous; lupin allergy too</source>
-        <translation type="unfinished"></translation>
+        <translation>Chinolizidinalkaloide: giftig; auch Lupinen-Allergie</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Not food. Keep children and stock from the pods.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Lebensmittel. Kinder und Vieh von den Hülsen fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Bumblebees work the spikes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hummeln besuchen die Kerzen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Escapes into meadows in some countries: check local rules.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wandert in manchen Ländern in Wiesen aus: örtliche Regeln prüfen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Leeks and onions undersown with clover had far fewer thrips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lauch und Zwiebeln mit Klee-Untersaat hatten weit weniger Thripse.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Onion with white clover as living mulch: highest yield and least thrips of four mulches.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwiebel mit Weißklee als lebendem Mulch: höchster Ertrag und wenigste Thripse von vier Mulcharten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>A green background lowers cabbage root fly eggs, often by 30-60 %, at a cost in yield from competition.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein grüner Hintergrund vermindert Eier der Kohlfliege, oft um 30–60 %, auf Kosten des Ertrags durch Konkurrenz.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cut or dig in at first flower and give it two to three weeks before sowing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zur ersten Blüte schneiden oder eingraben und zwei bis drei Wochen bis zur Saat warten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Sown under sweetcorn or brassicas when they are knee high.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter Zuckermais oder Kohl gesät, wenn diese kniehoch sind.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seed and forage</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen und Futter</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Poisonous to stock and poultry (canavanine)</source>
-        <translation type="unfinished"></translation>
+        <translation>giftig für Vieh und Geflügel (Canavanin)</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Not food; keep seed from poultry and horses.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Lebensmittel; Samen von Geflügel und Pferden fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Sown with rye it climbs and covers better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Roggen gesät klettert sie und deckt besser.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Poisonous in quantity (cyano-alanine)</source>
-        <translation type="unfinished"></translation>
+        <translation>in größerer Menge giftig (Cyanoalanin)</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Not food: do not mix with lentils.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Lebensmittel: nicht mit Linsen mischen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Grazing rye with vetch is the usual winter mixture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Futterroggen mit Wicke ist die übliche Wintermischung.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>sprouts and seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprossen und Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Sprouted seed carries bacteria; canavanine</source>
-        <translation type="unfinished"></translation>
+        <translation>gekeimte Samen tragen Bakterien; Canavanin</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Not for eating raw in quantity; ask advice with lupus.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht in größerer Menge roh essen; bei Lupus Rat holen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fixes nitrogen only where its root bacteria live in the soil.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bindet Stickstoff nur, wo seine Wurzelbakterien im Boden leben.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>For light acid soils; roots break pans.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für leichte saure Böden; die Wurzeln brechen Verdichtungen auf.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit in high summer, July in north-west Europe; cut out old wood after picking.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte im Hochsommer, in Nordwesteuropa im Juli; altes Holz nach der Ernte ausschneiden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit in high summer, July in north-west Europe; hangs well. Also as cordons 0.4 m apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte im Hochsommer, in Nordwesteuropa im Juli; bleiben gut hängen. Auch als Schnurbäume mit 0,4 m Abstand.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Thorns scratch</source>
-        <translation type="unfinished"></translation>
+        <translation>Dornen kratzen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and eye protection when picking and pruning.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Pflücken und Schneiden Handschuhe und Augenschutz.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>First picking green in early summer, ripe in July in north-west Europe.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste grüne Ernte im Frühsommer, reif in Nordwesteuropa im Juli.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit in high summer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte im Hochsommer.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>corm</source>
-        <translation type="unfinished"></translation>
+        <translation>Knolle</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Upsets the stomach</source>
-        <translation type="unfinished"></translation>
+        <translation>verdirbt den Magen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Ornamental only: keep corms apart from food bulbs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Zierpflanze: Knollen von Speisezwiebeln getrennt halten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lift corms before hard frost, dry and keep frost-free.</source>
-        <translation type="unfinished"></translation>
+        <translation>Knollen vor starkem Frost ausgraben, trocknen und frostfrei aufbewahren.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Basil between tomato or Brussels sprout: land equivalent ratio 0.90-1.45; pests a little fewer in some trials.</source>
-        <translation type="unfinished"></translation>
+        <translation>Basilikum zwischen Tomate oder Rosenkohl: Flächenvergleichswert 0,90–1,45; in einigen Versuchen etwas weniger Schädlinge.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fusarium wilt of basil lives in the soil</source>
-        <translation type="unfinished"></translation>
+        <translation>Fusarium-Welke des Basilikums lebt im Boden</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>small-leaved bush</source>
+        <translation>kleinblättriger Busch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cut from late spring to early autumn; leave a third of the leaf.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom späten Frühjahr bis Frühherbst schneiden; ein Drittel der Blätter stehen lassen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Flowers feed bees and hoverflies: leave some uncut.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüten ernähren Bienen und Schwebfliegen: einen Teil nicht schneiden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>essential oil, leaf in large amounts</source>
-        <translation type="unfinished"></translation>
+        <translation>ätherisches Öl, Blätter in großer Menge</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Thujone can cause fits</source>
-        <translation type="unfinished"></translation>
+        <translation>Thujon kann Krampfanfälle auslösen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Kitchen amounts are usual; no oil by mouth and no large amounts in pregnancy or with epilepsy. Ask a qualified adviser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Küchenmengen sind üblich; kein Öl einnehmen, keine großen Mengen in der Schwangerschaft oder bei Epilepsie. Fachkundigen Rat holen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Runners travel half a metre and more a year: hold them in with a sunk pot or board.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausläufer wandern einen halben Meter und mehr im Jahr: mit eingesenktem Topf oder Brett begrenzen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Onion thrips fewer beside mint.</source>
-        <translation type="unfinished"></translation>
+        <translation>Neben Minze weniger Zwiebelthripse.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>mint rust and Verticillium wilt</source>
-        <translation type="unfinished"></translation>
+        <translation>Minzrost und Verticillium-Welke</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>By tradition sown beside beans; the effect on bean aphid is not shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach alter Sitte neben Bohnen gesät; eine Wirkung auf die Bohnenlaus ist nicht belegt.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>essential oil</source>
-        <translation type="unfinished"></translation>
+        <translation>ätherisches Öl</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Pinocamphone in the oil can cause fits</source>
-        <translation type="unfinished"></translation>
+        <translation>Pinocamphon im Öl kann Krampfanfälle auslösen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Leaves as seasoning only; no oil by mouth, none for people with epilepsy, in pregnancy or for children. Ask a qualified adviser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter nur als Gewürz; kein Öl einnehmen, nichts bei Epilepsie, in der Schwangerschaft oder für Kinder. Fachkundigen Rat holen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cut back every year into leafy wood, never into bare wood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Jahr bis ins beblätterte Holz zurückschneiden, nie ins kahle Holz.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Flowers and leaves for tea and salad.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüten und Blätter für Tee und Salat.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>whole plant in quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>ganze Pflanze in größerer Menge</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Perilla ketone harms the lungs of grazing animals</source>
-        <translation type="unfinished"></translation>
+        <translation>Perillaketon schadet der Lunge von Weidetieren</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Food use of leaves is usual; keep livestock away from stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter als Lebensmittel sind üblich; Vieh von Beständen fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Mildews in dry soil: divide every third year.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehltau in trockenem Boden: jedes dritte Jahr teilen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Flowers early for hoverflies, whose larvae eat aphids.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüht früh für Schwebfliegen, deren Larven Blattläuse fressen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>unripe seed, green plant; raw seed in quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>unreife Samen, grüne Pflanze; rohe Samen in größerer Menge</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cyanogenic glycosides</source>
-        <translation type="unfinished"></translation>
+        <translation>Blausäureglykoside</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eat ripe seed in spoonfuls only; do not feed green plants to stock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reife Samen nur löffelweise essen; grüne Pflanzen nicht verfüttern.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fusarium wilt of flax</source>
-        <translation type="unfinished"></translation>
+        <translation>Fusarium-Welke des Leins</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaves and pods</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter und Früchte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Hairs make skin itch</source>
-        <translation type="unfinished"></translation>
+        <translation>Haare lassen die Haut jucken</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Wear gloves and sleeves to pick.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Pflücken Handschuhe und lange Ärmel tragen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flowering and pod development</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte und Fruchtentwicklung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>root-knot nematode and wilts</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelgallenälchen und Welken</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Rust: take off spotted leaves, renew plants.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rost: fleckige Blätter abnehmen, Pflanzen erneuern.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>tubers, leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>Knollen, Blätter</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Oxalic acid</source>
-        <translation type="unfinished"></translation>
+        <translation>Oxalsäure</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Moderation with a history of kidney stones; sunned tubers hold less.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer schon Nierensteine hatte, isst davon nur mäßig; besonnte Knollen enthalten weniger.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>latex, unripe capsule</source>
-        <translation type="unfinished"></translation>
+        <translation>Milchsaft, unreife Kapsel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Opiates</source>
-        <translation type="unfinished"></translation>
+        <translation>Opiate</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Growing is limited or forbidden in some countries: check national law. Only ripe seed is food.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Anbau ist in manchen Ländern eingeschränkt oder verboten: nationales Recht prüfen. Nur reife Samen sind Lebensmittel.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Alkaloids with a calming effect</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkaloide mit beruhigender Wirkung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Ornamental only; not for tea.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Zierpflanze; nicht für Tee.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Alkaloids; poisonous to stock</source>
-        <translation type="unfinished"></translation>
+        <translation>Alkaloide; giftig für Vieh</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Ornamental only.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur Zierpflanze.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Heavy bumblebees open the flower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwere Hummeln öffnen die Blüte.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cardiac glycosides: a few leaves can kill; mistaken for comfrey and borage</source>
-        <translation type="unfinished"></translation>
+        <translation>Herzglykoside: Wenige Blätter können töten; Verwechslung mit Beinwell und Borretsch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Keep out of food beds and from children; gloves; label. In case of eating call a poison centre at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Gemüsebeeten und von Kindern fernhalten; Handschuhe; beschriften. Beim Verschlucken sofort den Giftnotruf anrufen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Bumblebee flower.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hummelblume.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Dries well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trocknet gut.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Pollen falls with the wind: a square block of at least four rows sets full ears, a single row does not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Pollen fällt mit dem Wind: Ein quadratischer Block aus mindestens vier Reihen füllt die Kolben, eine einzelne Reihe nicht.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>With bean: land equivalent ratio 1.18-2.68, median 1.41; with pumpkin 0.69-1.53, median 0.90.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Bohne: Flächenvergleichswert 1,18–2,68, Median 1,41; mit Kürbis 0,69–1,53, Median 0,90.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Three crops together (maize, bean, squash) gave more energy and protein per hectare than each alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Drei Kulturen zusammen (Mais, Bohne, Kürbis) gaben mehr Energie und Eiweiß je Hektar als jede allein.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>tasselling, silking and ear filling</source>
-        <translation type="unfinished"></translation>
+        <translation>Rispenschieben, Narbenfäden und Kolbenfüllung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaf blight and smut</source>
-        <translation type="unfinished"></translation>
+        <translation>Blattdürre und Beulenbrand</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>early short</source>
+        <translation>früh kurz</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>For cooler places.</source>
+        <translation>Für kühlere Lagen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Dig in or cut four weeks before the next sowing: fresh residues hold back small seeds and take up nitrogen for a time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vier Wochen vor der nächsten Saat eingraben oder schneiden: Frische Reste hemmen kleine Samen und binden zeitweise Stickstoff.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Residues hold back small-seeded weeds and small-seeded crops (allelopathy).</source>
-        <translation type="unfinished"></translation>
+        <translation>Reste hemmen kleinsamige Unkräuter und kleinsamige Kulturen (Allelopathie).</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>shared rusts, take-all and wireworm in old grass</source>
-        <translation type="unfinished"></translation>
+        <translation>gemeinsame Roste, Schwarzbeinigkeit und Drahtwurm in altem Grasland</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Often sown with vetch or peas, which it carries.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oft mit Wicke oder Erbsen gesät, die er trägt.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Broadcast 2-3 g per m2; can be sown under a tall crop in summer.</source>
-        <translation type="unfinished"></translation>
+        <translation>2–3 g je m² breitwürfig säen; im Sommer auch unter eine hohe Kultur.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flowering to grain filling</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte bis Kornfüllung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaf edges</source>
-        <translation type="unfinished"></translation>
+        <translation>Blattränder</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cut the skin</source>
-        <translation type="unfinished"></translation>
+        <translation>schneiden in die Haut</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Wear gloves to harvest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Ernten Handschuhe tragen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lift and pot before the first frost; winter it indoors.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem ersten Frost ausgraben und eintopfen; im Haus überwintern.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaf blades</source>
-        <translation type="unfinished"></translation>
+        <translation>Blattspreiten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>oxalic acid: vomiting, kidney damage; deaths rare</source>
-        <translation type="unfinished"></translation>
+        <translation>Oxalsäure: Erbrechen, Nierenschäden; selten Todesfälle</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eat the stalks only; do not feed leaves to animals.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur die Stiele essen; Blätter nicht verfüttern.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Take no stalks in the planting year; stop pulling at midsummer so that the crown gathers strength.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Pflanzjahr keine Stiele nehmen; zur Sommersonnenwende aufhören, damit der Stock Kraft sammelt.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>crown rot</source>
-        <translation type="unfinished"></translation>
+        <translation>Kronenfäule</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>none of weight</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts von Gewicht</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>a known food allergen</source>
-        <translation type="unfinished"></translation>
+        <translation>ein bekanntes Lebensmittelallergen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Take care with people who react to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht bei Menschen, die darauf reagieren.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>green plant eaten in quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>grüne Pflanze, in Menge gegessen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>fagopyrin makes pale-skinned animals sensitive to sun</source>
-        <translation type="unfinished"></translation>
+        <translation>Fagopyrin macht hellhäutige Tiere sonnenempfindlich</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not feed the green crop to pets or stock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die grüne Pflanze nicht an Haustiere oder Vieh verfüttern.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Flowers five weeks after sowing and feeds bees and hoverflies.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüht fünf Wochen nach der Saat und ernährt Bienen und Schwebfliegen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>As a neighbour of onions it was too competitive and drew onion thrips.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nachbar von Zwiebeln war er zu starke Konkurrenz und zog Zwiebelthripse an.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Moderation with a history of kidney stones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer schon Nierensteine hatte, isst davon nur mäßig.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Damascenine; not the black cumin of the kitchen</source>
-        <translation type="unfinished"></translation>
+        <translation>Damascenin; nicht der Schwarzkümmel der Küche</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not eat the seed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Samen nicht essen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seeds, young plants, all parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen, junge Pflanzen, alle Teile</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Diterpenoid alkaloids: can stop breath and heart</source>
-        <translation type="unfinished"></translation>
+        <translation>Diterpenalkaloide: können Atem und Herz stillstehen lassen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Not near edible flowers or leaf crops; gloves; keep seed from children and stock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht in die Nähe von essbaren Blüten oder Blattgemüse; Handschuhe; Samen von Kindern und Vieh fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit in early summer, about June in north-west Europe, from plants set the summer before.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte im Frühsommer, in Nordwesteuropa etwa im Juni, von im Vorsommer gesetzten Pflanzen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Broad bean between strawberries: land equivalent ratio 1.74-2.08.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicke Bohne zwischen Erdbeeren: Flächenvergleichswert 1,74–2,08.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Garlic between strawberries lowered spider mites.</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoblauch zwischen Erdbeeren verminderte Spinnmilben.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>establishment, fruit enlargement</source>
-        <translation type="unfinished"></translation>
+        <translation>Anwachsen, Wachstum der Früchte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Verticillium wilt and red core; do not follow potato or tomato</source>
-        <translation type="unfinished"></translation>
+        <translation>Verticillium-Welke und Rote Wurzelfäule; nicht nach Kartoffel oder Tomate</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>ever-bearing</source>
+        <translation>immertragend</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Small pickings from summer to autumn.</source>
+        <translation>Kleine Ernten vom Sommer bis Herbst.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Edging for beds and paths; sows itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einfassung für Beete und Wege; sät sich selbst aus.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit in early and high summer on last year's canes; cut those out after picking.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte im Früh- und Hochsommer an den Ruten des Vorjahrs; diese nach der Ernte ausschneiden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Verticillium wilt, root rot and viruses; not after potato or tomato</source>
-        <translation type="unfinished"></translation>
+        <translation>Verticillium-Welke, Wurzelfäule und Viren; nicht nach Kartoffel oder Tomate</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit from late summer to frost on this year's canes; cut all down in late winter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte vom Spätsommer bis zum Frost an diesjährigen Ruten; im Spätwinter alles abschneiden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Thorns tear skin and clothes</source>
-        <translation type="unfinished"></translation>
+        <translation>Dornen zerreißen Haut und Kleidung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and eye protection when tying in; keep clear of paths, or choose a thornless kind.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Anbinden Handschuhe und Augenschutz; von Wegen fernhalten oder eine dornenlose Art wählen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit from high summer on last year's canes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte ab Hochsommer an den Ruten des Vorjahrs.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit in high summer on last year's canes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte im Hochsommer an den Ruten des Vorjahrs.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaves and sap</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter und Saft</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Furanocoumarins: blisters and long-lasting marks where sap and sun meet on skin</source>
-        <translation type="unfinished"></translation>
+        <translation>Furanocumarine: Blasen und bleibende Flecken, wo Saft und Sonne auf die Haut treffen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and long sleeves, never in sun; wash at once. Keep from paths and children's play.</source>
-        <translation type="unfinished"></translation>
+        <translation>Handschuhe und lange Ärmel, nie bei Sonne; sofort abwaschen. Von Wegen und spielenden Kindern fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Poisonous in quantity; can end a pregnancy</source>
-        <translation type="unfinished"></translation>
+        <translation>in größerer Menge giftig; kann eine Schwangerschaft beenden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not eat, above all not in pregnancy. Ask a qualified adviser.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht essen, vor allem nicht in der Schwangerschaft. Fachkundigen Rat holen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaves, stems, unripe fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter, Stängel, unreife Früchte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Glycoalkaloids (tomatine, solanine); sickness if eaten in quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Glykoalkaloide (Tomatin, Solanin); in größerer Menge gegessen machen sie krank</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eat ripe fruit only; keep leaves and stems from children and stock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur reife Früchte essen; Blätter und Stängel von Kindern und Vieh fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Late blight comes with warm wet weather and passes from potatoes: keep the two apart and water the soil, not the leaves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraut- und Braunfäule kommt bei warmem, nassem Wetter und geht von Kartoffeln über: beide getrennt halten und den Boden gießen, nicht die Blätter.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Lettuce between tomatoes: land equivalent ratio 1.12-1.93.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salat zwischen Tomaten: Flächenvergleichswert 1,12–1,93.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Set the lettuce before or with the tomatoes: it yields less the later it comes in; the tomatoes did not suffer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Salat vor oder mit den Tomaten setzen: Je später er kommt, desto weniger bringt er; die Tomaten litten nicht.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Basil beside tomato lowered some pests in some trials; land equivalent ratio 0.90-1.24.</source>
-        <translation type="unfinished"></translation>
+        <translation>Basilikum neben Tomate verminderte in einigen Versuchen einige Schädlinge; Flächenvergleichswert 0,90–1,24.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flowering, fruit set and enlargement</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte, Fruchtansatz und Fruchtwachstum</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Verticillium wilt passes between tomato, potato, aubergine, pepper and strawberry; potato cyst nematode and late blight between potato and tomato</source>
-        <translation type="unfinished"></translation>
+        <translation>Verticillium-Welke geht zwischen Tomate, Kartoffel, Aubergine, Paprika und Erdbeere über; Kartoffelzystenälchen und Kraut- und Braunfäule zwischen Kartoffel und Tomate</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>early cherry</source>
+        <translation>frühe Kirsche</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Small fruit on long trusses.</source>
+        <translation>Kleine Früchte an langen Trauben.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>large late</source>
+        <translation>groß spät</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Large ribbed fruit.</source>
+        <translation>Große gerippte Früchte.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Late blight comes with warm wet weather and passes from potatoes: keep the two apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraut- und Braunfäule kommt bei warmem, nassem Wetter und geht von Kartoffeln über: beide getrennt halten.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>dwarf pot</source>
+        <translation>Zwerg für Töpfe</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>For edges and pots.</source>
+        <translation>Für Ränder und Töpfe.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Onion between peppers: land equivalent ratio 1.03-1.37.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwiebel zwischen Paprika: Flächenvergleichswert 1,03–1,37.</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>early small</source>
+        <translation>früh klein</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>fruit, seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte, Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Capsaicin burns eyes and skin</source>
-        <translation type="unfinished"></translation>
+        <translation>Capsaicin brennt in Augen und auf der Haut</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Wear gloves to pick and cut; wash hands before touching the face.</source>
-        <translation type="unfinished"></translation>
+        <translation>Beim Pflücken und Schneiden Handschuhe tragen; Hände waschen, bevor sie ins Gesicht kommen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Cross-pollinates with sweet pepper; the fruit of the year is not affected, saved seed is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzt sich mit Paprika; die Frucht des Jahres bleibt wie sie ist, eigenes Saatgut nicht.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>green or sprouted tubers, haulm, berries</source>
-        <translation type="unfinished"></translation>
+        <translation>grüne oder gekeimte Knollen, Kraut, Beeren</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Glycoalkaloids solanine and chaconine; cooking does not destroy them</source>
-        <translation type="unfinished"></translation>
+        <translation>Glykoalkaloide Solanin und Chaconin; Kochen zerstört sie nicht</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Keep tubers dark, cut away green and eyes, discard bitter tubers; never eat leaves or berries.</source>
-        <translation type="unfinished"></translation>
+        <translation>Knollen dunkel lagern, Grünes und Augen ausschneiden, bittere Knollen wegwerfen; nie Blätter oder Beeren essen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Earth up or plant deep: light on a tuber turns it green and poisonous.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhäufeln oder tief legen: Licht macht Knollen grün und giftig.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Maize between potatoes: land equivalent ratio 0.87-1.92, median near 1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mais zwischen Kartoffeln: Flächenvergleichswert 0,87–1,92, Median nahe 1.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>tuber enlargement</source>
-        <translation type="unfinished"></translation>
+        <translation>Knollenwachstum</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>potato cyst nematode, scab, Verticillium wilt, late blight of volunteers</source>
-        <translation type="unfinished"></translation>
+        <translation>Kartoffelzystenälchen, Schorf, Verticillium-Welke, Krautfäule von Durchwuchs</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>late keeper</source>
+        <translation>spät haltbar</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>first early</source>
+        <translation>sehr früh</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Lifted small.</source>
+        <translation>Klein geerntet.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaves, husk, unripe fruit</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter, Hülle, unreife Früchte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Glycoalkaloids; sickness if eaten in quantity</source>
-        <translation type="unfinished"></translation>
+        <translation>Glykoalkaloide; in größerer Menge gegessen machen sie krank</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eat filled fruit only, without the husk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur ausgefüllte Früchte essen, ohne die Hülle.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Does not set with its own pollen: grow at least two plants.</source>
-        <translation type="unfinished"></translation>
+        <translation>Setzt mit eigenem Pollen nicht an: mindestens zwei Pflanzen ziehen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eat fully ripe orange fruit only, without the husk.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur vollreife orange Früchte essen, ohne die Hülle.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>A short-lived perennial grown as an annual where winters freeze.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurzlebige Staude, wo der Winter Frost bringt einjährig gezogen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Grown as a trap for aphids and cabbage whites; the evidence is mixed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Fangpflanze für Blattläuse und Kohlweißlinge gezogen; die Belege sind gemischt.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Leaves, flowers and green seeds are eaten.</source>
-        <translation type="unfinished"></translation>
+        <translation>Blätter, Blüten und grüne Samen sind essbar.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Winter it indoors in a pot, or under deep mulch in mild places.</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Topf im Haus überwintern oder in milden Lagen unter dickem Mulch.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Flowers are eaten; take them from plants that were not sprayed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Blüten sind essbar; von Pflanzen nehmen, die nicht gespritzt wurden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>fruit, fresh or dried</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte, frisch oder getrocknet</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Kidney failure in dogs</source>
-        <translation type="unfinished"></translation>
+        <translation>Nierenversagen bei Hunden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Keep dogs from fallen fruit; ask a veterinary surgeon at once if one has eaten some.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hunde von Fallobst fernhalten; sofort tierärztlichen Rat holen, wenn einer davon gefressen hat.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Fruit in early autumn in warm places or on a warm wall.</source>
-        <translation type="unfinished"></translation>
+        <translation>Früchte im Frühherbst in warmen Lagen oder an einer warmen Wand.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flowering to fruit swelling</source>
-        <translation type="unfinished"></translation>
+        <translation>Blüte bis Anschwellen der Früchte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Where summers are cool it needs glass: started indoors in late winter and kept above 15 degrees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Sommer kühl ist, braucht er Glas: im Spätwinter im Haus gezogen und über 15 Grad gehalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2331,286 +2656,471 @@
     <message>
         <location filename="resources/crops"/>
         <source>total yield of both on the same ground, of that of each alone</source>
+        <translation>Gesamtertrag beider auf derselben Fläche, gemessen am Anbau jeder für sich</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>LER</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>ground covered by weeds at the end of the critical period, against leek alone</source>
+        <translation>vom Unkraut bedeckter Boden am Ende der kritischen Zeit, gegenüber Lauch allein</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>change</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>total yield of both, of that of each alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesamtertrag beider, gemessen am Anbau jeder für sich</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>diameter and grade of leeks</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser und Güte des Lauchs</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>yield of cabbage, against cabbage alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlertrag, gegenüber Kohl allein</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>growth and yield of cabbage</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum und Ertrag des Kohls</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>marketable yield of cabbage, against cabbage alone</source>
-        <translation type="unfinished"></translation>
+        <translation>marktfähiger Kohlertrag, gegenüber Kohl allein</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>marketable yield of cabbage</source>
-        <translation type="unfinished"></translation>
+        <translation>marktfähiger Kohlertrag</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>yield and size of the heads</source>
-        <translation type="unfinished"></translation>
+        <translation>Ertrag und Größe der Köpfe</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>success of the second crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelingen der zweiten Kultur</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>land use efficiency of both crops</source>
-        <translation type="unfinished"></translation>
+        <translation>Flächennutzung beider Kulturen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>yield of lettuce the later it is planted after tomato</source>
-        <translation type="unfinished"></translation>
+        <translation>Salatertrag, je später er nach der Tomate gepflanzt wird</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>weight of lettuce as cucumbers stand closer</source>
-        <translation type="unfinished"></translation>
+        <translation>Salatgewicht, je enger die Gurken stehen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>yield of cucumber</source>
-        <translation type="unfinished"></translation>
+        <translation>Gurkenertrag</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>carrot fly</source>
-        <translation type="unfinished"></translation>
+        <translation>Möhrenfliege</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>onion thrips</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwiebelthripse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>carrot-willow aphid</source>
-        <translation type="unfinished"></translation>
+        <translation>Möhrenblattlaus</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>onion thrips, of four living mulches</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwiebelthripse, bei vier lebenden Mulcharten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>onion yield under a living mulch</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwiebelertrag unter lebendem Mulch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>onion yield</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwiebelertrag</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>thrips damage</source>
-        <translation type="unfinished"></translation>
+        <translation>Thripsschäden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>yield of maize per area</source>
-        <translation type="unfinished"></translation>
+        <translation>Maisertrag je Fläche</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>yield of squash</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürbisertrag</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>energy and protein per area</source>
-        <translation type="unfinished"></translation>
+        <translation>Energie und Eiweiß je Fläche</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>cabbage root fly and aphids: landings and eggs</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlfliege und Blattläuse: Anflug und Eier</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>yield of brassicas over living clover</source>
-        <translation type="unfinished"></translation>
+        <translation>Ertrag von Kohlgewächsen über lebendem Klee</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>cabbage root fly: finding the crop</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlfliege: Auffinden der Kultur</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>root-knot and lesion nematodes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wurzelgallen- und Läsionsälchen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>hoverfly larvae on lettuce aphid</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwebfliegenlarven gegen die Salatlaus</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>heads beside alyssum that stands too close</source>
-        <translation type="unfinished"></translation>
+        <translation>Köpfe neben zu eng stehendem Steinkraut</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>cucumber beetles</source>
-        <translation type="unfinished"></translation>
+        <translation>Gurkenkäfer</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>diamondback moth</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlmotte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>thrips, and armyworm laying eggs</source>
-        <translation type="unfinished"></translation>
+        <translation>Thripse, und Heerwürmer bei der Eiablage</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>parasitoids and hoverflies while it flowers</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlupfwespen und Schwebfliegen während der Blüte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>two-spotted spider mite</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemeine Spinnmilbe</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>growth of seedlings in extracts and old stubble</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum von Keimlingen in Auszügen und alten Stoppeln</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>germination of small seeds in fresh residue</source>
-        <translation type="unfinished"></translation>
+        <translation>Keimung kleiner Samen in frischen Resten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>growth of neighbours</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum der Nachbarn</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>late blight (Phytophthora infestans)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraut- und Braunfäule (Phytophthora infestans)</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Verticillium wilt</source>
-        <translation type="unfinished"></translation>
+        <translation>Verticillium-Welke</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>clubroot (Plasmodiophora brassicae)</source>
-        <translation type="unfinished"></translation>
+        <translation>Kohlhernie (Plasmodiophora brassicae)</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>white rot (Stromatinia cepivora)</source>
-        <translation type="unfinished"></translation>
+        <translation>Weißfäule (Stromatinia cepivora)</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>white mould (Sclerotinia sclerotiorum)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sclerotinia-Fäule (Sclerotinia sclerotiorum)</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>carrot fly (Chamaepsila rosae)</source>
-        <translation type="unfinished"></translation>
+        <translation>Möhrenfliege (Chamaepsila rosae)</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flea beetles, cabbage root fly, cabbage whites</source>
-        <translation type="unfinished"></translation>
+        <translation>Erdflöhe, Kohlfliege, Kohlweißlinge</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>stems to climb</source>
-        <translation type="unfinished"></translation>
+        <translation>Stängel zum Klettern</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>soil broken deep and wide when it is lifted</source>
-        <translation type="unfinished"></translation>
+        <translation>Boden, der beim Ernten tief und breit aufbricht</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>growth of beans and peas</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum von Bohnen und Erbsen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>radish marks the row and is out before it matters</source>
-        <translation type="unfinished"></translation>
+        <translation>Radieschen zeigen die Reihe an und sind weg, bevor es darauf ankommt</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>aphids and cabbage whites: as a trap</source>
-        <translation type="unfinished"></translation>
+        <translation>Blattläuse und Kohlweißlinge: als Fangpflanze</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Colorado beetle</source>
-        <translation type="unfinished"></translation>
+        <translation>Kartoffelkäfer</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>growth of beetroot</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum von Roten Beten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>yield: both sprawl</source>
-        <translation type="unfinished"></translation>
+        <translation>Ertrag: beide ranken am Boden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>growth and flavour of tomatoes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wachstum und Geschmack von Tomaten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bees</source>
-        <translation type="unfinished"></translation>
+        <translation>Bienen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>black bean aphid</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwarze Bohnenlaus</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>cabbage whites: by smell</source>
+        <translation>Kohlweißlinge: durch Geruch</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>mosses and mats to hops on a pole and small trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>single onion leaves to rambling pumpkins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>leaves on the ground to a trained crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>cress to lucerne and asparagus</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>cress to old lucerne</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>radish to rambling gourds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>a thin stand to the densest canopy measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>upright blades to flat leaves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>broadcast cress to small trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>broadcast salads to small trees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>cress to squash hills</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>one plant to a pinch of chives</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>rambling squash to cress</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>seed that needs light to deep bulbs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>seed sprouts in thawing soil at the lowest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>between thawing and scorched soil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>seed dies in hotter soil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>a share, not per cent</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>the largest beans to dust-fine seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>a week to a long-lived weed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>crops grow between frost and scorching heat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>winter cereals to tropical crops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>cool-season to desert crops</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>nothing is raised longer than two years</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>no stage of a crop lasts longer than about a year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>sprouting cress to asparagus crowns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>grown plants to asparagus crowns</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>a day to all the year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>boreal shrubs to tropical herbs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>FAO-56 Table 22 gives 0.15 to 0.7</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>FAO-56 Table 12 gives 0.15 to 1.25</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>FAO-56 Table 12 gives up to 1.25</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>heated glasshouse tomatoes bear the most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>show pumpkins bear the most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>none to the longest-lived resting spores</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
