@@ -23,12 +23,13 @@ os.environ["XDG_CONFIG_HOME"] = tempfile.mkdtemp(prefix="gardencanvas-gallery-")
 os.environ["XDG_DATA_HOME"] = tempfile.mkdtemp(prefix="gardencanvas-gallery-")
 sys.path.insert(0, str(Path(__file__).resolve().parent.parent))
 
-from PySide6.QtCore import QEvent, QEventLoop, QPoint, QPointF, Qt, QTimer
-from PySide6.QtGui import QMouseEvent
+from PySide6.QtCore import QEvent, QEventLoop, QPoint, QPointF, QRectF, Qt, QTimer
+from PySide6.QtGui import QColor, QFont, QImage, QMouseEvent, QPainter, QPen
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 
 from gardencanvas.app import filing, language, theme
+from gardencanvas.app.background.reading import written
 from gardencanvas.app.comparing.dialog import ComparisonDialog
 from gardencanvas.app.comparing.layouts_dialog import LayoutsDialog
 from gardencanvas.app.comparing.plans_dialog import PlansDialog
@@ -52,7 +53,9 @@ from gardencanvas.files.keeping.journals import Head, write_journal
 from gardencanvas.files.keeping.sittings import Holder, Sitting
 from gardencanvas.files.keeping.versions import keep_version
 from gardencanvas.files.stamps import Change
-from gardencanvas.garden import edits, layouts
+from gardencanvas.garden import edits, layouts, outlines
+from gardencanvas.garden.backdrop import Backdrop
+from gardencanvas.garden.ground import Bed
 from tests import pseudo_locale
 
 OUT = Path(__file__).resolve().parent / "gallery"
@@ -722,6 +725,80 @@ def changed_on_disk() -> QWidget:
 def open_elsewhere() -> QWidget:
     holder = Holder(4711, datetime(2026, 11, 10, 17, 3).astimezone())
     return _asked(lambda main: filing.asking.ask_held(main, "kitchen garden.gardencanvas", holder))
+
+
+def _survey() -> QImage:
+    """A sketched survey of an invented plot on squared paper, as a grower might scan one."""
+    sheet = QImage(1500, 1050, QImage.Format.Format_RGB32)
+    sheet.fill(QColor("#FFFDF4"))
+    painter = QPainter(sheet)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    painter.setPen(QPen(QColor("#BFD6E4"), 1))
+    for n in range(0, 1500, 25):
+        painter.drawLine(n, 0, n, 1050)
+        painter.drawLine(0, n, 1500, n)
+    painter.setPen(QPen(QColor("#2B3A55"), 5))
+    painter.setFont(QFont(painter.font().family(), 26))
+    for x, y, w, h, text in (
+        (120, 110, 560, 150, "bed A"), (120, 330, 560, 150, "bed B"), (800, 110, 220, 370, "bed C"),
+        (120, 700, 900, 60, "wall"),
+    ):  # fmt: skip
+        painter.drawRect(x, y, w, h)
+        painter.drawText(x + 20, y + h // 2 + 10, text)
+    painter.drawEllipse(1120, 600, 260, 260)
+    painter.drawText(1200, 740, "pear")
+    painter.setPen(QPen(QColor("#A8320A"), 3))
+    painter.drawLine(120, 560, 680, 560)
+    painter.drawText(340, 610, "5.60 m")
+    painter.end()
+    return sheet
+
+
+def _over_a_survey(**fields: object) -> Session:
+    """The first beds of a new garden, drawn over a scanned survey."""
+    start = new_garden(2027)
+    under = edits.made(
+        Backdrop, name="survey of the plot", picture=written(_survey()), centre=(6.3, 4.15),
+        metres_per_pixel=0.01, **fields,
+    )  # fmt: skip
+    layout_id = start.layouts[0].id
+    beds = [
+        edits.made(Bed, id="bed-a", name="Bed A", outline=outlines.rectangle((0.0, 0.0), 5.6, 1.5)),
+        edits.made(Bed, id="bed-b", name="Bed B", outline=outlines.rectangle((0.0, 2.2), 5.6, 1.5)),
+    ]
+    return Session(edits.rebuilt(edits.add(start, layout_id, beds), backdrop=under))
+
+
+@state
+def background_picture() -> MainWindow:
+    main = window(_over_a_survey(locked=True))
+    main.view.show_box(QRectF(-120, -110, 1500, 1050))
+    settle()
+    return main
+
+
+@state
+def background_dark_small() -> MainWindow:
+    main = window(_over_a_survey(angle_deg=4.0), 1024, 700, dark=True)
+    main.view.show_box(QRectF(-120, -110, 1500, 1050))
+    main.background.work("backdrop")
+    settle()
+    return main
+
+
+@state
+def background_scaled() -> MainWindow:
+    main = window(_over_a_survey())
+    main.view.show_box(QRectF(-120, -110, 1500, 1050))
+    main.activateWindow()
+    main.background.work("backdrop scale")
+    settle()
+    for x, y in ((0.0, 4.5), (5.6, 4.5)):
+        at = main.view.mapFromScene(QPointF(100 * x, 100 * y))
+        QTest.mouseClick(main.view.viewport(), Qt.MouseButton.LeftButton, pos=at)
+    QTest.keyClicks(main.view, "5.60 m")
+    settle()
+    return main
 
 
 @state

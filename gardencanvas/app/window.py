@@ -7,8 +7,11 @@ from PySide6.QtGui import QCloseEvent, QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QApplication, QFrame, QMainWindow, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from gardencanvas.app import settings, theme
+from gardencanvas.app.background.laying import Background
+from gardencanvas.app.background.reading import SUFFIXES
 from gardencanvas.app.filing import Filing
 from gardencanvas.app.findings.panel import FindingsPanel
+from gardencanvas.app.inspector.backdrop_fields import BackdropFields
 from gardencanvas.app.inspector.panel import Inspector
 from gardencanvas.app.late_tab import LateTab
 from gardencanvas.app.meanwhile import is_busy
@@ -33,6 +36,7 @@ class MainWindow(QMainWindow):
     def __init__(self, session: Session) -> None:
         super().__init__()
         self.filing = Filing(self)
+        self.background = Background(self)
         self.setAcceptDrops(True)
         self.setMinimumSize(QSize(900, 600))
         self.resize(1440, 900)
@@ -58,6 +62,7 @@ class MainWindow(QMainWindow):
         self.tin = SeedTin(session)
         self.outline = Outline(session)
         self.inspector = Inspector(session)
+        self.inspector.garden.add_backdrop(BackdropFields(self.background))
         self.season = SeasonPanel(session)
         self.ribbon = self.season.ribbon
         self.findings = FindingsPanel(session)
@@ -239,15 +244,18 @@ class MainWindow(QMainWindow):
         return True
 
     def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        if any(url.isLocalFile() and url.toLocalFile().endswith(SUFFIX) for url in event.mimeData().urls()):
+        if _dropped(event):
             event.acceptProposedAction()
 
     def dropEvent(self, event: QDropEvent) -> None:
-        for url in event.mimeData().urls():
-            if url.isLocalFile() and url.toLocalFile().endswith(SUFFIX):
-                event.acceptProposedAction()
-                self.open_path(Path(url.toLocalFile()))
-                return
+        path = _dropped(event)
+        if path is None:
+            return
+        event.acceptProposedAction()
+        if path.suffix == SUFFIX:
+            self.open_path(path)
+        else:
+            QTimer.singleShot(0, self, lambda: self.background.offer(path))  # the drag ends first
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
@@ -273,3 +281,12 @@ def _framed(inside: QWidget) -> QFrame:
     column.setContentsMargins(4, 4, 4, 4)
     column.addWidget(inside)
     return frame
+
+
+def _dropped(event: QDropEvent) -> Path | None:
+    """The first file of a drag that the window can use: a garden, or a picture to lie under the plan."""
+    for url in event.mimeData().urls():
+        path = Path(url.toLocalFile())
+        if url.isLocalFile() and (path.suffix == SUFFIX or path.suffix.lower() in SUFFIXES):
+            return path
+    return None

@@ -39,6 +39,7 @@ def render_plan(
     stamped: bool = False,
     pixel: float = 1.0,
     measure: Measure | None = None,
+    backdrop: bool = False,
 ) -> None:
     """Draw a layout as it stands on a date into a rectangle of the painter's device.
 
@@ -52,8 +53,11 @@ def render_plan(
         Stamp plants as pixels, which is far quicker where there are thousands; else draw them as shapes.
     pixel
         Device units in a nominal pixel (1/96 inch): lines and letters are sized by it.
+    backdrop
+        Draw the background picture, too, as far as it lies behind what is drawn.
     """
     look = _look(garden, layout_id, stamped=stamped, marks=marks, dark=dark, measure=measure)
+    look.backdrop = backdrop
     painter.save()
     painter.setViewport(rect.toRect())
     room = QRectF(0, 0, rect.width() / pixel, rect.height() / pixel)
@@ -74,7 +78,7 @@ def _look(
     garden: Garden, layout_id: str, *, stamped: bool, marks: bool, dark: bool, measure: Measure | None
 ) -> Look:
     plants = sum(p.pattern.count for p in garden.layout(layout_id).plantings)
-    look = Look(vector=True, stamped=stamped, finest=_finest(plants), marks=marks)
+    look = Look(vector=True, stamped=stamped, finest=_finest(plants), marks=marks, backdrop=False)
     look.measure = measure or Measure()
     look.use(dark)
     return look
@@ -133,7 +137,7 @@ def _crops_of(garden: Garden) -> Catalogue:
 
 def picture_size(garden: Garden, layout_id: str) -> QSize:
     """Size of a picture in nominal pixels: the plan's proportions and what stands round it."""
-    plan = PlanScene(Look())
+    plan = PlanScene(Look(backdrop=False))
     plan.show_garden(garden, layout_id, _crops_of(garden))
     box = plan_box(plan)
     scale = min(_LONGEST / max(box.width(), box.height()), 4.0)

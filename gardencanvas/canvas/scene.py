@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QGraphicsScene
 
 from gardencanvas.canvas.fade import Fade
 from gardencanvas.canvas.items import order
+from gardencanvas.canvas.items.backdrop import BackdropItem
 from gardencanvas.canvas.items.ground import BedItem, BedLabel, PathItem
 from gardencanvas.canvas.items.mark import MarkItem
 from gardencanvas.canvas.items.names import NamesItem
@@ -47,6 +48,8 @@ class PlanScene(QGraphicsScene):
         self._labels: dict[str, BedLabel] = {}
         self._shadows: list[ShadowItem] = []
         self._shadows_for: tuple[object, ...] = ()
+        self.backdrop = BackdropItem(look)
+        self.addItem(self.backdrop)
         self.selected = SelectionItem(look)
         self.addItem(self.selected)
         self.plants = PlantsItem(look)
@@ -74,6 +77,8 @@ class PlanScene(QGraphicsScene):
         if crops is not self._crops:
             self._crops = crops
         self.garden, self.layout_id = garden, layout.id
+        self.backdrop.put(garden.backdrop if self.look.backdrop else None)
+        self.look.over_picture = self.backdrop.value is not None
         self.sizes.prepare(garden, layout, crops)
         shown: set[str] = set()
         for item in (*layout.items(), *garden.fixtures):
@@ -145,8 +150,8 @@ class PlanScene(QGraphicsScene):
                 item.rescale()
 
     def extent(self) -> QRectF:
-        """The box round everything that is drawn, in centimetres."""
-        return span([part.value for part in self.parts.values()])
+        """The box round everything that is drawn, in centimetres; the picture's where nothing else is."""
+        return span([part.value for part in self.parts.values()]) or self.backdrop.boundingRect()
 
     def trim_shadows(self, box: QRectF) -> None:
         """Let no shadow fall outside a box."""

@@ -29,11 +29,12 @@ from gardencanvas.canvas.tools.handles import handles_for
 from gardencanvas.canvas.tools.pan import PanTool
 from gardencanvas.canvas.tools.place import Mode, PlaceTool
 from gardencanvas.canvas.tools.tool import Pointer, Tool
+from gardencanvas.canvas.typed import ALLOWED
 from gardencanvas.fit.report import FitReport, Verdict
 from gardencanvas.garden.garden import Garden
 from gardencanvas.words.findings import headline
 from gardencanvas.words.named import verdict as verdict_word
-from gardencanvas.words.plain import counted
+from gardencanvas.words.plain import plants_counted
 
 _FRAME_MS = 16
 _PULL_PX = 6.0
@@ -99,7 +100,8 @@ class PlanView(PlanPane):
         self.frame_.furniture.bearing_deg = self.desk.garden.site.bearing_deg
         self.frame_.furniture.update()
         layout = self.desk.layout
-        self.frame_.empty.setVisible(not layout.beds and not layout.plantings)
+        bare = not layout.beds and not layout.plantings and self.desk.garden.backdrop is None
+        self.frame_.empty.setVisible(bare)
         self._place_handles()
 
     def _judged(self, report: FitReport | None) -> None:
@@ -356,7 +358,10 @@ class PlanView(PlanPane):
                 self.keyPressEvent(event)
                 return True
         if event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent):
+            event.ignore()
             self._keep_from_shortcuts(event)
+            if event.isAccepted():
+                return True  # else Qt offers it to the parents, which have no use for it
         return super().event(event)
 
     def _keep_from_shortcuts(self, event: QKeyEvent) -> None:
@@ -372,7 +377,8 @@ class PlanView(PlanPane):
             Qt.Key.Key_Backspace,
             Qt.Key.Key_Delete,
         )
-        if event.key() in own or event.text() in set("0123456789.,x×"):
+        typed = ALLOWED if self.tool.takes_letters else set("0123456789.,x×")
+        if event.key() in own or event.text() in typed:
             event.accept()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -414,7 +420,7 @@ class PlanView(PlanPane):
         lines = [named([part.value], self.desk.catalogue)]
         fit = self.desk.report.plantings.get(part.value.id)
         if fit is not None:
-            lines.append(f"{counted(fit.plants, 'plant', 'plants')} · {verdict_word(fit.verdict)}")
+            lines.append(f"{plants_counted(fit.plants)} · {verdict_word(fit.verdict)}")
         return "<qt>" + "<br>".join(escape(line) for line in lines) + "</qt>"
 
     def viewportEvent(self, event: QEvent) -> bool:

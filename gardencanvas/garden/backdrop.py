@@ -16,8 +16,8 @@ MOST_DIMMED = 0.95
 class Backdrop(Value):
     """A picture and how it lies on the plan.
 
-    ``centre`` is where its middle lies; ``angle_deg`` turns it clockwise about that; ``metres_per_pixel`` is its
-    scale; ``dimmed`` is the share of paper that is laid over it, from 0 (as it is) to 0.95.
+    ``centre`` is where its middle lies; ``angle_deg`` turns it clockwise about that; ``metres_per_pixel`` is
+    its scale; ``dimmed`` is the share of paper that is laid over it, from 0 (as it is) to 0.95.
     """
 
     name: Name

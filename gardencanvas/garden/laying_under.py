@@ -22,7 +22,7 @@ def backdrop_of(garden: Garden) -> Backdrop:
 
 
 def changed(garden: Garden, **fields: Any) -> Garden:
-    """Change fields of the background picture that do not move it: ``dimmed``, ``shown``, ``locked``, ``name``."""
+    """Change fields of the picture that do not move it: ``dimmed``, ``shown``, ``locked``, ``name``."""
     before = backdrop_of(garden)
     after = rebuilt(before, **fields)
     return garden if after == before else with_backdrop(garden, after)

@@ -1,4 +1,4 @@
-"""A picture as it is kept in a garden's file: PNG or JPEG bytes as base64, bounded before they are decoded."""
+"""A picture as it is kept in a garden's file: PNG or JPEG as base64, bounded before it is decoded."""
 
 import base64
 import binascii
@@ -24,7 +24,8 @@ _ALONE = frozenset({0x01, *range(0xD0, 0xD9)})  # markers that no length follows
 def said_size(data: bytes) -> tuple[Kind, int, int] | None:
     """Kind, width and height in pixels that a picture's header names, nothing decoded; None: neither kind.
 
-    PNG: the chunk IHDR comes first (ISO/IEC 15948, 11.2.2). JPEG: the first start of frame (ITU-T T.81, B.2.2).
+    PNG: the chunk IHDR comes first (ISO/IEC 15948, 11.2.2).
+    JPEG: the first start of frame (ITU-T T.81, B.2.2).
     """
     if data.startswith(_PNG):
         if len(data) < 24 or data[12:16] != b"IHDR":

@@ -78,9 +78,9 @@ def test_stall_of_the_window_while_the_journal_is_written(benchmark, value, tmp_
         again = statistics.median(_stall(journal) for _ in range(5))
         benchmark.extra_info["stall ms"] = round(1e3 * again, 1)
         print(
-            f"\njournal of {len(value.layouts[0].plantings)} plantings, picture: {bool(value.backdrop)}: stall at first "
-            f"{first * 1e3:.1f} ms, then {again * 1e3:.1f} ms; with no work {floor * 1e3:.1f} ms; one "
-            f"call for all would hold the window for {whole * 1e3:.1f} ms"
+            f"\njournal of {len(value.layouts[0].plantings)} plantings, picture: {bool(value.backdrop)}: "
+            f"stall at first {first * 1e3:.1f} ms, then {again * 1e3:.1f} ms; "
+            f"with no work {floor * 1e3:.1f} ms; one call for all would hold it for {whole * 1e3:.1f} ms"
         )
 
 

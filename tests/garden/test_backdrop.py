@@ -76,7 +76,7 @@ places = st.floats(-50, 50, allow_nan=False)
     st.floats(0, 359),
 )
 def test_two_points_come_to_lie_as_far_apart_as_was_typed(centre, distance, p, q, angle):
-    """Closed form: the pixels p and q lie |q − p| apart in the picture, so a pixel is distance / |q − p| wide."""
+    """Closed form: the pixels p and q lie |q − p| apart, so a pixel is distance / |q − p| wide."""
     assume(1e-5 < distance / max(hypot(q[0] - p[0], q[1] - p[1]), 1e-9) < 0.5)
     before = garden(backdrop=backdrop(40, 30, centre=centre, metres_per_pixel=0.05, angle_deg=angle))
     a, b = before.backdrop.on_plan(p), before.backdrop.on_plan(q)

@@ -6,6 +6,7 @@ from typing import Any
 import numpy as np
 from PySide6.QtWidgets import QFormLayout, QLineEdit, QVBoxLayout, QWidget
 
+from gardencanvas.app.inspector.backdrop_fields import BackdropFields
 from gardencanvas.app.inspector.bed_facts import BedFacts
 from gardencanvas.app.inspector.fields import LengthField
 from gardencanvas.app.labels import ElidedLabel, PlainLabel, ValueTable, verdict_word
@@ -19,7 +20,17 @@ from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, RingSup
 from gardencanvas.garden.places import bed_ground, bed_of
 from gardencanvas.garden.planting import Planting
 from gardencanvas.words import named
-from gardencanvas.words.plain import Measure, counted, day_year, percent, planting_name, span, yearly
+from gardencanvas.words.language import figure
+from gardencanvas.words.plain import (
+    Measure,
+    counted,
+    day_year,
+    percent,
+    planting_name,
+    plants_counted,
+    span,
+    yearly,
+)
 
 
 class _Page(QWidget):
@@ -72,7 +83,7 @@ class ManyPage(_Page):
             first, last = min(f.harvest_first for f in fits), max(f.harvest_last for f in fits)
             depths = [f.root_depth_m for f in fits]
             rows += [
-                (self.tr("Plants"), f"{sum(f.plants for f in fits):,}", ""),
+                (self.tr("Plants"), figure(sum(f.plants for f in fits), ","), ""),
                 (self.tr("Verdicts"), verdict_counts(report, {p.id for p in plantings}), ""),
                 (self.tr("Harvest"), span(first, last), ""),
                 (self.tr("Root depth"), measure.range(min(depths), max(depths)), ""),
@@ -128,7 +139,7 @@ class BedPage(_Page):
         if inside:
             rows.append((self.tr("Verdicts"), verdict_counts(report, {p.id for p in inside}), ""))
             plants = sum(p.plants for p in inside)
-            rows.append((self.tr("Plants"), f"{plants:,}", ""))
+            rows.append((self.tr("Plants"), figure(plants, ","), ""))
         depth = measure.small(bed.soil_depth_m) if bed.soil_depth_m is not None else self.tr("not known")
         rows.append((self.tr("Soil depth"), depth, ""))
         for label, text in ((self.tr("Path"), bed.path_note), (self.tr("Edge"), bed.edge_note)):
@@ -266,10 +277,19 @@ class GardenPage(_Page):
         )
         self.column.addWidget(self.hint)
         self.column.addStretch(1)
+        self.backdrop: BackdropFields | None = None
+
+    def add_backdrop(self, fields: BackdropFields) -> None:
+        """Put the fields of the background picture at the page's foot."""
+        self.backdrop = fields
+        fields.hide()
+        self.column.insertWidget(self.column.count() - 1, fields)
 
     def show_garden(self, report: FitReport, measure: Measure) -> None:
         """Show the garden's sums."""
         garden, layout = self.session.garden, self.session.layout
+        if self.backdrop is not None:
+            self.backdrop.show_backdrop(garden.backdrop, measure)
         self.name.setText(garden.name)
         self.about.setText(f"{garden.site.place} · {layout.name}, {layout.year}")
         area = sum(bed_ground(b).area for b in layout.beds)
@@ -280,7 +300,7 @@ class GardenPage(_Page):
             (self.tr("Beds"), f"{len(layout.beds)}, {measure.area(area)}" if layout.beds else none, ""),
         ]
         if layout.plantings:
-            sown = f"{len(layout.plantings)}, {counted(plants, 'plant', 'plants')}"
+            sown = f"{len(layout.plantings)}, {plants_counted(plants)}"
             rows.append((self.tr("Plantings"), sown, ""))
             rows.append((self.tr("Crops"), str(len({p.crop for p in layout.plantings})), ""))
             rows.append((self.tr("Verdicts"), verdict_counts(report, set(report.plantings)), ""))

@@ -5,8 +5,10 @@ from PySide6.QtWidgets import QMenu
 
 from gardencanvas.app import commands
 from gardencanvas.app.crop_commands import crop_commands, crop_in_hand
+from gardencanvas.app.menus.background import add_background
 from gardencanvas.app.menus.bar import Menus
 from gardencanvas.app.menus.layouts import add_layouts
+from gardencanvas.app.menus.volunteers import add_volunteers
 from gardencanvas.canvas.naming import structure_name
 from gardencanvas.garden.planting import Planting
 
@@ -27,11 +29,13 @@ class PlanMenu(QObject):
         ):
             menus.add(menu, f"tool {tool}", text, lambda tool=tool: self._window.view.set_tool(tool), key)
         self._structures(menu)
+        self._background = add_background(menus, menu)
         menus.add(
             menu, "single plants", self.tr("Single &plants of the planting"), self._single_plants, "E",
             self._not_one_planting,
         )  # fmt: skip
         menus.add(menu, "fill", self.tr("Fi&ll with the crop in hand…"), self._fill, "F", self._no_bed)
+        self._volunteers = add_volunteers(menus, menu)
         menu.addSeparator()
         menus.add(menu, "again", self.tr("&Again…"), self._again, "Ctrl+Shift+D", self._not_repeatable)
         menus.add(menu, "find on plan", self.tr("&Find on the plan…"), self._find_on_plan, "Ctrl+F")

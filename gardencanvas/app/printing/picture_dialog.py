@@ -4,6 +4,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import (
+    QCheckBox,
     QComboBox,
     QDialog,
     QDialogButtonBox,
@@ -46,6 +47,9 @@ class PictureDialog(QDialog):
         form.addRow(self.tr("&Show"), self.shown)
         form.addRow(self.tr("&Colours"), self.colours)
         form.addRow(self.tr("&Fineness of a PNG"), self.dpi)
+        self.backdrop = QCheckBox(self.tr("&Background picture"))
+        self.backdrop.setVisible(window.session.garden.backdrop is not None)
+        form.addRow("", self.backdrop)
         column.addLayout(form)
         on = self.tr("As on {0}, the date cursor's day.").format(day_year(window.session.on))
         column.addWidget(PlainLabel(on, "quiet"))
@@ -58,7 +62,12 @@ class PictureDialog(QDialog):
     @property
     def picture(self) -> Picture:
         """What is chosen."""
-        return Picture(self.shown.currentData(), self.dpi.value(), bool(self.colours.currentData()))
+        return Picture(
+            self.shown.currentData(),
+            self.dpi.value(),
+            bool(self.colours.currentData()),
+            self.backdrop.isChecked(),
+        )
 
     def accept(self) -> None:
         session = self._window.session

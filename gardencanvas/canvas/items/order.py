@@ -1,5 +1,6 @@
 """What lies above what on the plan."""
 
+BACKDROP = -10.0
 PATH = 0.0
 BED = 10.0
 SUPPORT = 20.0

@@ -61,6 +61,7 @@ class Tool(Gesture):
 
     name = ""
     takes_space = False  # else Space pans
+    takes_letters = False  # of units that are typed; else they choose tools
     cursor = Qt.CursorShape.ArrowCursor
 
     def hint(self) -> str:
