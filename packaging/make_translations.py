@@ -29,7 +29,8 @@ from ts_file import FORMS, Message, merged, read_ts, ts_text
 
 FOLDER = CHECKOUT / "resources" / "translations"
 LANGUAGE = "de"
-FILES = ("app", "canvas", "paper", "words", "crops")
+FILES = ("words", "app", "canvas", "paper", "crops")
+"""A text that several of them say stands in the first."""
 
 
 def ts_path(room: str) -> Path:
@@ -43,16 +44,16 @@ def qm_path() -> Path:
 
 
 def collected() -> dict[str, list[Message]]:
-    """The texts of the program by room, not translated."""
+    """The texts of the program and its data by room, not translated."""
     texts, faults = read_all()
     for fault in faults:
         print(f"{fault.file}:{fault.line}: {fault.why}", file=sys.stderr)
-    by_room: dict[str, list[Message]] = {room: [] for room in FILES}
-    for text in texts:
-        by_room[room_of(text)].append(_message(text))
-    said = {(text.context, text.source) for text in texts}
-    by_room["crops"] += [_message(text) for text in read_data() if (text.context, text.source) not in said]
-    return by_room
+    found = [(room_of(text), _message(text)) for text in texts]
+    found += [("crops", _message(text)) for text in read_data()]
+    home: dict[tuple[str, str, str], str] = {}
+    for room, message in sorted(found, key=lambda each: FILES.index(each[0])):
+        home.setdefault(message.key, room)
+    return {room: [m for _, m in found if home[m.key] == room] for room in FILES}
 
 
 def _message(text: Text) -> Message:
