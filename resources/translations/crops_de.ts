@@ -16,17 +16,17 @@
     <message>
         <location filename="resources/crops"/>
         <source>Blanch and pour off the water; moderation with a history of kidney stones.</source>
-        <translation>Blanchieren und das Wasser abgießen; wer schon Nierensteine hatte, isst davon nur mäßig.</translation>
+        <translation>Blanchieren und das Wasser weggießen; Maß halten, wenn schon Nierensteine auftraten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>high in oxalate; nitrate is high in plants grown in low light</source>
-        <translation>viel Oxalsäure; bei wenig Licht gewachsene Pflanzen enthalten viel Nitrat</translation>
+        <translation>viel Oxalsäure; viel Nitrat in Pflanzen, die mit wenig Licht wachsen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eat in moderation with a history of kidney stones; ask a doctor.</source>
-        <translation>Wer schon Nierensteine hatte, isst davon nur mäßig und fragt ärztlichen Rat.</translation>
+        <translation>Maß halten, wenn schon Nierensteine auftraten; ärztlichen Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -36,7 +36,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>root enlargement</source>
-        <translation>Wachstum der Rübe</translation>
+        <translation>Verdickung der Wurzel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -61,7 +61,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>whole season</source>
-        <translation>ganze Wachstumszeit</translation>
+        <translation>ganze Saison</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -76,12 +76,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>leaf harvest</source>
-        <translation>geerntete Blätter</translation>
+        <translation>Blatternte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seedlings of thorn apple or nightshade among the leaves have poisoned people</source>
-        <translation>Keimlinge von Stechapfel oder Nachtschatten zwischen den Blättern haben Menschen vergiftet</translation>
+        <translation>Sämlinge von Stechapfel oder Nachtschatten zwischen den Blättern haben Menschen vergiftet</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -136,17 +136,17 @@
     <message>
         <location filename="resources/crops"/>
         <source>Keep peelings and plants from pets; ask a vet.</source>
-        <translation>Schalen und Pflanzen von Haustieren fernhalten; tierärztlichen Rat holen.</translation>
+        <translation>Schalen und Pflanzen von Haustieren fernhalten; tierärztlichen Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bulb enlargement</source>
-        <translation>Wachstum der Zwiebel</translation>
+        <translation>Verdickung der Zwiebel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>white rot, eelworm, pink root</source>
-        <translation>Weißfäule, Stängelälchen, Rosawurzel</translation>
+        <translation>Mehlkrankheit, Älchen, Rosa Wurzelfäule</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -176,12 +176,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>garlic kept in oil at room temperature can grow the botulism germ</source>
-        <translation>in Öl eingelegter Knoblauch kann bei Zimmertemperatur den Botulismus-Erreger wachsen lassen</translation>
+        <translation>in Knoblauch, der bei Zimmertemperatur in Öl liegt, kann der Erreger des Botulismus wachsen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Keep garlic in oil cold and for a few days only, or follow tested recipes of a food safety body.</source>
-        <translation>Knoblauch in Öl kalt und nur wenige Tage aufbewahren oder geprüften Rezepten einer Behörde für Lebensmittelsicherheit folgen.</translation>
+        <translation>Knoblauch in Öl kühl und nur wenige Tage aufbewahren, oder geprüften Rezepten einer Behörde für Lebensmittelsicherheit folgen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -191,7 +191,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>bulbing; dry off before lifting</source>
-        <translation>Zwiebelbildung; vor dem Ernten trocken halten</translation>
+        <translation>Zwiebelbildung; vor dem Roden abtrocknen lassen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -201,17 +201,17 @@
     <message>
         <location filename="resources/crops"/>
         <source>lily of the valley, autumn crocus and lords-and-ladies are mistaken for it; the first two have killed people</source>
-        <translation>Maiglöckchen, Herbstzeitlose und Aronstab werden damit verwechselt; die ersten beiden haben Menschen getötet</translation>
+        <translation>wird mit Maiglöckchen, Herbstzeitlose und Aronstab verwechselt; an den ersten beiden sind Menschen gestorben</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not grow these plants near it; check every single leaf by smell and form. If unsure, leave it.</source>
-        <translation>Diese Pflanzen nicht in der Nähe ziehen; jedes einzelne Blatt an Geruch und Form prüfen. Im Zweifel stehen lassen.</translation>
+        <translation>Diese Pflanzen nicht in der Nähe ziehen; jedes einzelne Blatt nach Geruch und Form prüfen. Im Zweifel stehen lassen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>as the onion family</source>
-        <translation>wie die Zwiebelfamilie</translation>
+        <translation>wie die Zwiebelgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -226,7 +226,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>lycorine and oxalates: vomiting, sore mouth; bulbs mistaken for onions, leaves for chives</source>
-        <translation>Lycorin und Oxalate: Erbrechen, wunder Mund; Zwiebeln werden mit Speisezwiebeln, Blätter mit Schnittlauch verwechselt</translation>
+        <translation>Lycorin und Oxalate: Erbrechen, wunder Mund; Zwiebeln werden mit Küchenzwiebeln verwechselt, Blätter mit Schnittlauch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -236,12 +236,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>sap</source>
-        <translation>Saft</translation>
+        <translation>Pflanzensaft</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>skin rash from handling</source>
-        <translation>Hautausschlag durch Berührung</translation>
+        <translation>Hautausschlag beim Anfassen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -261,12 +261,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Furanocoumarins: sap on the skin followed by sun can redden or blister it</source>
-        <translation>Furanocumarine: Saft auf der Haut und danach Sonne können Rötung oder Blasen hervorrufen</translation>
+        <translation>Furocumarine: Saft auf der Haut und danach Sonne können sie röten oder Blasen ziehen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and sleeves when cutting much of it in sun; wash the sap off.</source>
-        <translation>Handschuhe und lange Ärmel, wenn viel davon bei Sonne geschnitten wird; Saft abwaschen.</translation>
+        <translation>Handschuhe und lange Ärmel, wenn viel davon bei Sonne geschnitten wird; den Saft abwaschen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -276,12 +276,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Poison hemlock and water-dropwort are deadly and look like this crop</source>
-        <translation>Gefleckter Schierling und Rebendolden sind tödlich und sehen dieser Kultur ähnlich</translation>
+        <translation>Schierling und Rebendolde sind tödlich und sehen dieser Kultur ähnlich</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eat only what you sowed; weed out strange umbellifers; if in doubt ask a qualified botanist.</source>
-        <translation>Nur essen, was selbst gesät wurde; fremde Doldenblütler jäten; im Zweifel fachkundigen botanischen Rat holen.</translation>
+        <translation>Nur essen, was selbst gesät wurde; fremde Doldenblütler ausjäten; im Zweifel fachkundigen botanischen Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -306,7 +306,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Leaf blights, cavity spot and canker live on in the soil; carrot fly stays near</source>
-        <translation>Blattkrankheiten, Cavity Spot und Möhrenschwärze überdauern im Boden; die Möhrenfliege bleibt in der Nähe</translation>
+        <translation>Blattbrand, Cavity Spot und Krebs überdauern im Boden; die Möhrenfliege bleibt in der Nähe</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -331,12 +331,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Furanocoumarins: burns, blisters and long-lasting marks where sap meets sun, worse on wet skin</source>
-        <translation>Furanocumarine: Verbrennungen, Blasen und bleibende Flecken, wo Saft und Sonne auf die Haut treffen, schlimmer auf nasser Haut</translation>
+        <translation>Furocumarine: Verbrennungen, Blasen und lange bleibende Flecken, wo Saft und Sonne zusammenkommen, schlimmer auf nasser Haut</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and long sleeves, no strimming, work in dull weather, wash at once.</source>
-        <translation>Handschuhe und lange Ärmel, nicht mit dem Freischneider, bei trübem Wetter arbeiten, sofort abwaschen.</translation>
+        <translation>Handschuhe und lange Ärmel, kein Freischneider, bei trübem Wetter arbeiten, sofort waschen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -361,12 +361,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Celery allergy, sometimes severe</source>
-        <translation>Sellerie-Allergie, manchmal schwer</translation>
+        <translation>Sellerieallergie, manchmal schwer</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not serve to people who are allergic; seek medical advice.</source>
-        <translation>Menschen mit Allergie nicht vorsetzen; ärztlichen Rat holen.</translation>
+        <translation>Nicht für Menschen mit Allergie; ärztlichen Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -381,12 +381,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>whole season, last month above all</source>
-        <translation>ganze Wachstumszeit, vor allem der letzte Monat</translation>
+        <translation>ganze Saison, vor allem der letzte Monat</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>swelling of the root, late summer</source>
-        <translation>Dickenwachstum der Wurzel im Spätsommer</translation>
+        <translation>Schwellen der Wurzel, Spätsommer</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -396,7 +396,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>swelling of the bulb</source>
-        <translation>Anschwellen der Knolle</translation>
+        <translation>Schwellen der Knolle</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -461,12 +461,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>berries; raw shoots on the skin</source>
-        <translation>Beeren; rohe Triebe auf der Haut</translation>
+        <translation>Beeren; rohe Sprosse auf der Haut</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>saponins: upset stomach; skin rash in some people</source>
-        <translation>Saponine: Magenbeschwerden; bei manchen Hautausschlag</translation>
+        <translation>Saponine: Magenbeschwerden; bei manchen Menschen Hautausschlag</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -481,7 +481,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>fern growth after harvest</source>
-        <translation>Wachstum des Laubs nach der Ernte</translation>
+        <translation>Wachstum des Krauts nach der Ernte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -501,12 +501,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>head enlargement or leaf growth</source>
-        <translation>Wachstum des Kopfes oder der Blätter</translation>
+        <translation>Wachstum von Kopf oder Blättern</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Bottom rot, drop and white mould live on in the soil</source>
-        <translation>Salatfäule, Sclerotinia und Weißstängeligkeit überdauern im Boden</translation>
+        <translation>Schwarzfäule, Salatfäule und Sclerotinia-Fäule überdauern im Boden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -596,7 +596,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Moved with the roots of other families</source>
-        <translation>Wechselt mit den Wurzeln anderer Familien</translation>
+        <translation>mit den Wurzelgemüsen anderer Familien im Wechsel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -686,7 +686,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Thujone: poisonous in quantity to people and stock</source>
-        <translation>Thujon: in größerer Menge giftig für Mensch und Vieh</translation>
+        <translation>Thujon: in größerer Menge giftig für Menschen und Vieh</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -706,12 +706,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Low amounts of pyrrolizidine alkaloids, harmful to the liver over time</source>
-        <translation>geringe Mengen Pyrrolizidinalkaloide, die auf Dauer der Leber schaden</translation>
+        <translation>geringe Mengen Pyrrolizidinalkaloide, auf Dauer schädlich für die Leber</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Use flowers as an occasional garnish; avoid regular use of the leaves, in pregnancy and with liver disease. Ask a qualified adviser.</source>
-        <translation>Blüten nur gelegentlich als Verzierung verwenden; Blätter nicht regelmäßig, nicht in der Schwangerschaft und nicht bei Leberkrankheiten. Fachkundigen Rat holen.</translation>
+        <translation>Blüten gelegentlich als Verzierung; Blätter nicht regelmäßig, nicht in der Schwangerschaft und nicht bei Leberleiden. Fachkundigen Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -726,7 +726,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Wear gloves when pulling plants.</source>
-        <translation>Beim Ausziehen der Pflanzen Handschuhe tragen.</translation>
+        <translation>Beim Ziehen der Pflanzen Handschuhe tragen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -741,7 +741,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Hairs can cause a skin rash</source>
-        <translation>Haare können Hautausschlag hervorrufen</translation>
+        <translation>Haare können Hautausschlag auslösen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -776,17 +776,17 @@
     <message>
         <location filename="resources/crops"/>
         <source>Do not eat, do not drink as tea, do not put on broken skin. Compost and liquid feed only.</source>
-        <translation>Nicht essen, nicht als Tee trinken, nicht auf verletzte Haut. Nur für Kompost und Jauche.</translation>
+        <translation>Nicht essen, nicht als Tee trinken, nicht auf verletzte Haut geben. Nur für Kompost und Jauche.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Mistaken for foxglove leaves, which are deadly</source>
-        <translation>wird mit Fingerhutblättern verwechselt, die tödlich sind</translation>
+        <translation>Verwechslung mit Blättern des Fingerhuts, die tödlich sind</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Do not grow foxglove beside comfrey or borage; label both.</source>
-        <translation>Keinen Fingerhut neben Beinwell oder Borretsch ziehen; beide beschriften.</translation>
+        <translation>Fingerhut nicht neben Beinwell oder Borretsch ziehen; beide beschriften.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -831,7 +831,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>clubroot, blackleg, black rot; cabbage root fly and aphids</source>
-        <translation>Kohlhernie, Umfallkrankheit, Adernschwärze; Kohlfliege und Blattläuse</translation>
+        <translation>Kohlhernie, Umfallkrankheit, Adernschwärze; Kleine Kohlfliege und Blattläuse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -921,12 +921,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>water fed by grazing land can carry liver fluke</source>
-        <translation>Wasser von Weideland kann den Großen Leberegel übertragen</translation>
+        <translation>Wasser aus Weideland kann Leberegel enthalten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Grow it in clean mains or well water; never eat plants from streams raw. Follow local food-safety advice.</source>
-        <translation>In sauberem Leitungs- oder Brunnenwasser ziehen; nie roh aus Bächen essen. Örtliche Regeln der Lebensmittelsicherheit beachten.</translation>
+        <translation>In sauberem Leitungs- oder Brunnenwasser ziehen; Pflanzen aus Bächen nie roh essen. Örtliche Hinweise zur Lebensmittelsicherheit beachten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -936,7 +936,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>monkshood root has been eaten in mistake for horseradish</source>
-        <translation>Eisenhutwurzeln wurden irrtümlich als Meerrettich gegessen</translation>
+        <translation>Wurzeln des Eisenhuts wurden mit Meerrettich verwechselt und gegessen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -951,12 +951,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>mustard oil stings eyes and airways</source>
-        <translation>Senföl reizt Augen und Atemwege</translation>
+        <translation>Senföl brennt in Augen und Atemwegen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Grate in moving air, wash hands.</source>
-        <translation>Bei bewegter Luft reiben, Hände waschen.</translation>
+        <translation>An bewegter Luft reiben, Hände waschen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -981,7 +981,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>clubroot: counts with the cabbage family</source>
-        <translation>Kohlhernie: zählt zur Kohlfamilie</translation>
+        <translation>Kohlhernie: zählt zu den Kreuzblütlern</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1001,7 +1001,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>stems, leaves, cones</source>
-        <translation>Stängel, Blätter, Zapfen</translation>
+        <translation>Stängel, Blätter, Dolden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1016,7 +1016,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>spent or fresh cones</source>
-        <translation>gebrauchte oder frische Zapfen</translation>
+        <translation>ausgekochte oder frische Dolden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1026,7 +1026,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Keep dogs from cones and brewing waste; ask a veterinary surgeon at once if one has eaten some.</source>
-        <translation>Hunde von Zapfen und Brauresten fernhalten; sofort tierärztlichen Rat holen, wenn einer davon gefressen hat.</translation>
+        <translation>Hunde von Dolden und Brauresten fernhalten; sofort zum Tierarzt, wenn ein Hund davon gefressen hat.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1071,7 +1071,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>enlargement of storage organ</source>
-        <translation>Wachstum des Speicherorgans</translation>
+        <translation>Verdickung des Speicherorgans</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1081,17 +1081,17 @@
     <message>
         <location filename="resources/crops"/>
         <source>Ergoline alkaloids (related to LSD): confusion, sickness</source>
-        <translation>Ergolin-Alkaloide (verwandt mit LSD): Verwirrtheit, Übelkeit</translation>
+        <translation>Ergolinalkaloide (mit LSD verwandt): Verwirrtheit, Übelkeit</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Not edible, and not the sweet potato or water spinach. Keep seed from children.</source>
-        <translation>Nicht essbar, weder Süßkartoffel noch Wasserspinat. Samen von Kindern fernhalten.</translation>
+        <translation>Nicht essbar, und nicht Süßkartoffel oder Wasserspinat. Samen von Kindern fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bitter fruit, above all from saved or stressed plants</source>
-        <translation>bittere Früchte, vor allem von eigenem Saatgut oder nach Stress</translation>
+        <translation>bittere Früchte, vor allem von eigenem Saatgut oder gestressten Pflanzen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1101,7 +1101,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Taste a little raw; spit out and discard any bitter fruit. Do not save seed near ornamental gourds.</source>
-        <translation>Ein wenig roh kosten; bittere Früchte ausspucken und wegwerfen. Kein Saatgut neben Zierkürbissen gewinnen.</translation>
+        <translation>Ein wenig roh kosten; bittere Früchte ausspucken und wegwerfen. Kein Saatgut in der Nähe von Zierkürbissen gewinnen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1141,7 +1141,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>bud development, flowering and fruiting</source>
-        <translation>Knospenbildung, Blüte und Fruchtbildung</translation>
+        <translation>Knospen, Blüte und Fruchten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1166,7 +1166,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>fruit set and early fruit development</source>
-        <translation>Fruchtansatz und erstes Fruchtwachstum</translation>
+        <translation>Fruchtansatz und frühe Fruchtentwicklung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1181,7 +1181,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>fruit swelling</source>
-        <translation>Anschwellen der Früchte</translation>
+        <translation>Schwellen der Früchte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1201,7 +1201,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>flower bud formation to pod enlargement</source>
-        <translation>Knospenbildung bis Hülsenwachstum</translation>
+        <translation>Blütenknospen bis Wachstum der Hülsen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1231,17 +1231,17 @@
     <message>
         <location filename="resources/crops"/>
         <source>seed raw or cooked, pollen</source>
-        <translation>rohe oder gekochte Samen, Pollen</translation>
+        <translation>Samen roh oder gekocht, Blütenstaub</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Favism: haemolytic anaemia in people with G6PD deficiency</source>
-        <translation>Favismus: Blutarmut bei Menschen mit G6PD-Mangel</translation>
+        <translation>Favismus: Blutarmut durch Zerfall roter Blutkörperchen bei Menschen mit G6PD-Mangel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>People with G6PD deficiency must not eat them; seek medical advice.</source>
-        <translation>Menschen mit G6PD-Mangel dürfen sie nicht essen; ärztlichen Rat holen.</translation>
+        <translation>Menschen mit G6PD-Mangel dürfen sie nicht essen; ärztlichen Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1251,7 +1251,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Lectin, a tenth or less of that of red kidney bean</source>
-        <translation>Lektin, ein Zehntel oder weniger dessen von roten Kidneybohnen</translation>
+        <translation>Lektin, ein Zehntel oder weniger von dem der roten Kidneybohne</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1281,7 +1281,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Root rots, anthracnose and white mould live on in the soil</source>
-        <translation>Wurzelfäulen, Brennflecken und Sclerotinia überdauern im Boden</translation>
+        <translation>Wurzelfäulen, Brennfleckenkrankheit und Sclerotinia-Fäule überdauern im Boden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1301,12 +1301,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>raw or undercooked seed</source>
-        <translation>rohe oder ungare Samen</translation>
+        <translation>rohe oder nicht durchgekochte Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Phytohaemagglutinin: severe vomiting 1-3 hours after as few as four or five raw beans</source>
-        <translation>Phytohämagglutinin: heftiges Erbrechen 1–3 Stunden nach schon vier oder fünf rohen Bohnen</translation>
+        <translation>Phytohämagglutinin: schweres Erbrechen 1–3 Stunden nach nur vier oder fünf rohen Bohnen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1391,12 +1391,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Cyanogenic glycoside (linamarin)</source>
-        <translation>Blausäureglykosid (Linamarin)</translation>
+        <translation>Blausäure-Glykosid (Linamarin)</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Boil and pour off the water; grow kinds bred for the garden.</source>
-        <translation>Kochen und das Wasser abgießen; für den Garten gezüchtete Arten ziehen.</translation>
+        <translation>Kochen und das Wasser weggießen; für den Garten gezüchtete Sorten wählen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1411,7 +1411,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Acid droplets (malic, oxalic) may sting hands</source>
-        <translation>Säuretröpfchen (Äpfel-, Oxalsäure) können an den Händen brennen</translation>
+        <translation>Säuretröpfchen (Apfel- und Oxalsäure) können auf den Händen brennen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1421,7 +1421,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>flowering and pod fill</source>
-        <translation>Blüte und Hülsenfüllung</translation>
+        <translation>Blüte und Füllen der Hülsen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1431,12 +1431,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Lectins and trypsin inhibitors; soya allergy</source>
-        <translation>Lektine und Trypsinhemmer; Soja-Allergie</translation>
+        <translation>Lektine und Trypsinhemmer; Sojaallergie</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Boil green pods at least five minutes, dry seed well. Not for people with soya allergy.</source>
-        <translation>Grüne Hülsen mindestens fünf Minuten, trockene Samen gut kochen. Nicht für Menschen mit Soja-Allergie.</translation>
+        <translation>Grüne Hülsen mindestens fünf Minuten kochen, trockene Samen gut durchkochen. Nicht für Menschen mit Sojaallergie.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1456,7 +1456,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Cook seeds well.</source>
-        <translation>Samen gut kochen.</translation>
+        <translation>Samen gut durchkochen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1466,12 +1466,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Peanut allergy: can kill</source>
-        <translation>Erdnuss-Allergie: kann tödlich sein</translation>
+        <translation>Erdnussallergie: kann tödlich sein</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Never serve to people who are allergic; seek medical advice.</source>
-        <translation>Menschen mit Allergie nie vorsetzen; ärztlichen Rat holen.</translation>
+        <translation>Nie für Menschen mit Allergie; ärztlichen Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1491,7 +1491,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>flowering and pegging</source>
-        <translation>Blüte und Einwachsen der Fruchtstiele</translation>
+        <translation>Blüte und Eindringen der Fruchtstiele in den Boden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1511,7 +1511,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Never eat any part. Keep it apart from garden peas, label both, and save no seed where children take pods for peas.</source>
-        <translation>Keinen Teil essen. Von Gartenerbsen getrennt halten, beide beschriften und kein Saatgut gewinnen, wo Kinder Hülsen für Erbsen halten.</translation>
+        <translation>Keinen Teil essen. Von Gartenerbsen getrennt halten, beide beschriften und kein Saatgut gewinnen, wo Kinder die Hülsen für Erbsen halten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1526,7 +1526,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Cyanogenic glycosides: poisonous raw</source>
-        <translation>Blausäureglykoside: roh giftig</translation>
+        <translation>Blausäure-Glykoside: roh giftig</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1536,7 +1536,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Quinolizidine alkaloids: poisonous; lupin allergy too</source>
-        <translation>Chinolizidinalkaloide: giftig; auch Lupinen-Allergie</translation>
+        <translation>Chinolizidinalkaloide: giftig; auch Lupinenallergie</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1581,7 +1581,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>seed and forage</source>
-        <translation>Samen und Futter</translation>
+        <translation>Samen und Grünfutter</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1606,7 +1606,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Not food: do not mix with lentils.</source>
-        <translation>Kein Lebensmittel: nicht mit Linsen mischen.</translation>
+        <translation>Kein Lebensmittel: nicht mit Linsen vermischen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1621,12 +1621,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Sprouted seed carries bacteria; canavanine</source>
-        <translation>gekeimte Samen tragen Bakterien; Canavanin</translation>
+        <translation>Sprossen tragen Bakterien; Canavanin</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Not for eating raw in quantity; ask advice with lupus.</source>
-        <translation>Nicht in größerer Menge roh essen; bei Lupus Rat holen.</translation>
+        <translation>Roh nicht in größerer Menge essen; bei Lupus Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1656,7 +1656,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and eye protection when picking and pruning.</source>
-        <translation>Beim Pflücken und Schneiden Handschuhe und Augenschutz.</translation>
+        <translation>Handschuhe und Augenschutz beim Pflücken und Schneiden.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1676,7 +1676,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Upsets the stomach</source>
-        <translation>verdirbt den Magen</translation>
+        <translation>reizt den Magen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1716,7 +1716,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>essential oil, leaf in large amounts</source>
-        <translation>ätherisches Öl, Blätter in großer Menge</translation>
+        <translation>ätherisches Öl, Blätter in großen Mengen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1726,7 +1726,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Kitchen amounts are usual; no oil by mouth and no large amounts in pregnancy or with epilepsy. Ask a qualified adviser.</source>
-        <translation>Küchenmengen sind üblich; kein Öl einnehmen, keine großen Mengen in der Schwangerschaft oder bei Epilepsie. Fachkundigen Rat holen.</translation>
+        <translation>Küchenmengen sind üblich; kein Öl einnehmen und keine großen Mengen in der Schwangerschaft oder bei Epilepsie. Fachkundigen Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1761,7 +1761,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Leaves as seasoning only; no oil by mouth, none for people with epilepsy, in pregnancy or for children. Ask a qualified adviser.</source>
-        <translation>Blätter nur als Gewürz; kein Öl einnehmen, nichts bei Epilepsie, in der Schwangerschaft oder für Kinder. Fachkundigen Rat holen.</translation>
+        <translation>Blätter nur als Gewürz; kein Öl einnehmen, gar nicht bei Epilepsie, in der Schwangerschaft oder für Kinder. Fachkundigen Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1781,12 +1781,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Perilla ketone harms the lungs of grazing animals</source>
-        <translation>Perillaketon schadet der Lunge von Weidetieren</translation>
+        <translation>Perillaketon schädigt die Lunge von Weidetieren</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Food use of leaves is usual; keep livestock away from stands.</source>
-        <translation>Blätter als Lebensmittel sind üblich; Vieh von Beständen fernhalten.</translation>
+        <translation>Blätter als Speise sind üblich; Vieh von Beständen fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1806,12 +1806,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Cyanogenic glycosides</source>
-        <translation>Blausäureglykoside</translation>
+        <translation>Blausäure-Glykoside</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Eat ripe seed in spoonfuls only; do not feed green plants to stock.</source>
-        <translation>Reife Samen nur löffelweise essen; grüne Pflanzen nicht verfüttern.</translation>
+        <translation>Reife Samen nur löffelweise essen; grüne Pflanzen nicht an Vieh verfüttern.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1821,7 +1821,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>leaves and pods</source>
-        <translation>Blätter und Früchte</translation>
+        <translation>Blätter und Hülsen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1831,12 +1831,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Wear gloves and sleeves to pick.</source>
-        <translation>Beim Pflücken Handschuhe und lange Ärmel tragen.</translation>
+        <translation>Zum Pflücken Handschuhe und lange Ärmel tragen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flowering and pod development</source>
-        <translation>Blüte und Fruchtentwicklung</translation>
+        <translation>Blüte und Entwicklung der Hülsen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1861,7 +1861,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Moderation with a history of kidney stones; sunned tubers hold less.</source>
-        <translation>Wer schon Nierensteine hatte, isst davon nur mäßig; besonnte Knollen enthalten weniger.</translation>
+        <translation>Maß halten, wenn schon Nierensteine auftraten; gesonnte Knollen enthalten weniger.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1876,7 +1876,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Growing is limited or forbidden in some countries: check national law. Only ripe seed is food.</source>
-        <translation>Der Anbau ist in manchen Ländern eingeschränkt oder verboten: nationales Recht prüfen. Nur reife Samen sind Lebensmittel.</translation>
+        <translation>Der Anbau ist in manchen Ländern beschränkt oder verboten: nationales Recht prüfen. Nur reife Samen sind Lebensmittel.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1906,12 +1906,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Cardiac glycosides: a few leaves can kill; mistaken for comfrey and borage</source>
-        <translation>Herzglykoside: Wenige Blätter können töten; Verwechslung mit Beinwell und Borretsch</translation>
+        <translation>Herzglykoside: wenige Blätter können tödlich sein; Verwechslung mit Beinwell und Borretsch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Keep out of food beds and from children; gloves; label. In case of eating call a poison centre at once.</source>
-        <translation>Aus Gemüsebeeten und von Kindern fernhalten; Handschuhe; beschriften. Beim Verschlucken sofort den Giftnotruf anrufen.</translation>
+        <translation>Nicht in Gemüsebeete, von Kindern fernhalten; Handschuhe; beschriften. Nach Verzehr sofort den Giftnotruf anrufen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1941,12 +1941,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>tasselling, silking and ear filling</source>
-        <translation>Rispenschieben, Narbenfäden und Kolbenfüllung</translation>
+        <translation>Fahnenschieben, Fadenbildung und Füllen der Kolben</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaf blight and smut</source>
-        <translation>Blattdürre und Beulenbrand</translation>
+        <translation>Blattdürre und Brand</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -1971,7 +1971,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>shared rusts, take-all and wireworm in old grass</source>
-        <translation>gemeinsame Roste, Schwarzbeinigkeit und Drahtwurm in altem Grasland</translation>
+        <translation>gemeinsame Roste, Schwarzbeinigkeit und Drahtwürmer in altem Gras</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2001,7 +2001,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Wear gloves to harvest.</source>
-        <translation>Beim Ernten Handschuhe tragen.</translation>
+        <translation>Zur Ernte Handschuhe tragen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2021,7 +2021,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Eat the stalks only; do not feed leaves to animals.</source>
-        <translation>Nur die Stiele essen; Blätter nicht verfüttern.</translation>
+        <translation>Nur die Stiele essen; Blätter nicht an Tiere verfüttern.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2041,7 +2041,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>a known food allergen</source>
-        <translation>ein bekanntes Lebensmittelallergen</translation>
+        <translation>ein bekanntes Nahrungsmittelallergen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2051,12 +2051,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>green plant eaten in quantity</source>
-        <translation>grüne Pflanze, in Menge gegessen</translation>
+        <translation>grüne Pflanze, in größerer Menge gegessen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>fagopyrin makes pale-skinned animals sensitive to sun</source>
-        <translation>Fagopyrin macht hellhäutige Tiere sonnenempfindlich</translation>
+        <translation>Fagopyrin macht hellhäutige Tiere lichtempfindlich</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2076,7 +2076,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Moderation with a history of kidney stones.</source>
-        <translation>Wer schon Nierensteine hatte, isst davon nur mäßig.</translation>
+        <translation>Maß halten, wenn schon Nierensteine auftraten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2101,7 +2101,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Not near edible flowers or leaf crops; gloves; keep seed from children and stock.</source>
-        <translation>Nicht in die Nähe von essbaren Blüten oder Blattgemüse; Handschuhe; Samen von Kindern und Vieh fernhalten.</translation>
+        <translation>Nicht in der Nähe essbarer Blüten oder Blattgemüse; Handschuhe; Samen von Kindern und Vieh fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2161,12 +2161,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Thorns tear skin and clothes</source>
-        <translation>Dornen zerreißen Haut und Kleidung</translation>
+        <translation>Dornen reißen Haut und Kleidung auf</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and eye protection when tying in; keep clear of paths, or choose a thornless kind.</source>
-        <translation>Beim Anbinden Handschuhe und Augenschutz; von Wegen fernhalten oder eine dornenlose Art wählen.</translation>
+        <translation>Handschuhe und Augenschutz beim Anbinden; von Wegen fernhalten oder eine dornenlose Sorte wählen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2186,12 +2186,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Furanocoumarins: blisters and long-lasting marks where sap and sun meet on skin</source>
-        <translation>Furanocumarine: Blasen und bleibende Flecken, wo Saft und Sonne auf die Haut treffen</translation>
+        <translation>Furocumarine: Blasen und lange bleibende Flecken, wo Saft und Sonne auf der Haut zusammenkommen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Gloves and long sleeves, never in sun; wash at once. Keep from paths and children's play.</source>
-        <translation>Handschuhe und lange Ärmel, nie bei Sonne; sofort abwaschen. Von Wegen und spielenden Kindern fernhalten.</translation>
+        <translation>Handschuhe und lange Ärmel, nie bei Sonne; sofort waschen. Von Wegen und Spielplätzen fernhalten.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2201,7 +2201,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Do not eat, above all not in pregnancy. Ask a qualified adviser.</source>
-        <translation>Nicht essen, vor allem nicht in der Schwangerschaft. Fachkundigen Rat holen.</translation>
+        <translation>Nicht essen, vor allem nicht in der Schwangerschaft. Fachkundigen Rat einholen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2211,7 +2211,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Glycoalkaloids (tomatine, solanine); sickness if eaten in quantity</source>
-        <translation>Glykoalkaloide (Tomatin, Solanin); in größerer Menge gegessen machen sie krank</translation>
+        <translation>Glykoalkaloide (Tomatin, Solanin); Übelkeit, wenn größere Mengen gegessen werden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2241,12 +2241,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>flowering, fruit set and enlargement</source>
-        <translation>Blüte, Fruchtansatz und Fruchtwachstum</translation>
+        <translation>Blüte, Fruchtansatz und Wachstum der Früchte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Verticillium wilt passes between tomato, potato, aubergine, pepper and strawberry; potato cyst nematode and late blight between potato and tomato</source>
-        <translation>Verticillium-Welke geht zwischen Tomate, Kartoffel, Aubergine, Paprika und Erdbeere über; Kartoffelzystenälchen und Kraut- und Braunfäule zwischen Kartoffel und Tomate</translation>
+        <translation>Verticillium-Welke geht zwischen Tomate, Kartoffel, Aubergine, Paprika und Erdbeere über; Kartoffelzystenälchen sowie Kraut- und Braunfäule zwischen Kartoffel und Tomate</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2296,7 +2296,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>fruit, seed</source>
-        <translation>Früchte, Samen</translation>
+        <translation>Frucht, Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2306,7 +2306,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Wear gloves to pick and cut; wash hands before touching the face.</source>
-        <translation>Beim Pflücken und Schneiden Handschuhe tragen; Hände waschen, bevor sie ins Gesicht kommen.</translation>
+        <translation>Zum Pflücken und Schneiden Handschuhe tragen; Hände waschen, bevor sie ins Gesicht kommen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2321,12 +2321,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>Glycoalkaloids solanine and chaconine; cooking does not destroy them</source>
-        <translation>Glykoalkaloide Solanin und Chaconin; Kochen zerstört sie nicht</translation>
+        <translation>die Glykoalkaloide Solanin und Chaconin; Kochen zerstört sie nicht</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Keep tubers dark, cut away green and eyes, discard bitter tubers; never eat leaves or berries.</source>
-        <translation>Knollen dunkel lagern, Grünes und Augen ausschneiden, bittere Knollen wegwerfen; nie Blätter oder Beeren essen.</translation>
+        <translation>Knollen dunkel lagern, Grünes und Augen wegschneiden, bittere Knollen wegwerfen; Blätter und Beeren nie essen.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2341,12 +2341,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>tuber enlargement</source>
-        <translation>Knollenwachstum</translation>
+        <translation>Wachstum der Knollen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>potato cyst nematode, scab, Verticillium wilt, late blight of volunteers</source>
-        <translation>Kartoffelzystenälchen, Schorf, Verticillium-Welke, Krautfäule von Durchwuchs</translation>
+        <translation>Kartoffelzystenälchen, Schorf, Verticillium-Welke, Kraut- und Braunfäule aus Selbstaussaat</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2371,7 +2371,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Glycoalkaloids; sickness if eaten in quantity</source>
-        <translation>Glykoalkaloide; in größerer Menge gegessen machen sie krank</translation>
+        <translation>Glykoalkaloide; Übelkeit, wenn größere Mengen gegessen werden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2386,7 +2386,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Eat fully ripe orange fruit only, without the husk.</source>
-        <translation>Nur vollreife orange Früchte essen, ohne die Hülle.</translation>
+        <translation>Nur ganz reife orange Früchte essen, ohne die Hülle.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2416,7 +2416,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>fruit, fresh or dried</source>
-        <translation>Früchte, frisch oder getrocknet</translation>
+        <translation>Frucht, frisch oder getrocknet</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2426,7 +2426,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>Keep dogs from fallen fruit; ask a veterinary surgeon at once if one has eaten some.</source>
-        <translation>Hunde von Fallobst fernhalten; sofort tierärztlichen Rat holen, wenn einer davon gefressen hat.</translation>
+        <translation>Hunde von Fallobst fernhalten; sofort zum Tierarzt, wenn ein Hund davon gefressen hat.</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2436,7 +2436,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>flowering to fruit swelling</source>
-        <translation>Blüte bis Anschwellen der Früchte</translation>
+        <translation>Blüte bis Schwellen der Früchte</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2446,237 +2446,237 @@
     <message>
         <location filename="resources/crops"/>
         <source>ice plant family</source>
-        <translation type="unfinished"></translation>
+        <translation>Mittagsblumengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>beet family</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuchsschwanzgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>onion family</source>
-        <translation type="unfinished"></translation>
+        <translation>Amaryllisgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>carrot family</source>
-        <translation type="unfinished"></translation>
+        <translation>Doldenblütler</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>asparagus family</source>
-        <translation type="unfinished"></translation>
+        <translation>Spargelgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>daisy family</source>
-        <translation type="unfinished"></translation>
+        <translation>Korbblütler</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>Malabar spinach family</source>
-        <translation type="unfinished"></translation>
+        <translation>Basellgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>borage family</source>
-        <translation type="unfinished"></translation>
+        <translation>Raublattgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>cabbage family</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzblütler</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>hemp family</source>
-        <translation type="unfinished"></translation>
+        <translation>Hanfgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>honeysuckle family</source>
-        <translation type="unfinished"></translation>
+        <translation>Geißblattgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>pink family</source>
-        <translation type="unfinished"></translation>
+        <translation>Nelkengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>spider flower family</source>
-        <translation type="unfinished"></translation>
+        <translation>Spinnenblumengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>bindweed family</source>
-        <translation type="unfinished"></translation>
+        <translation>Windengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>gourd family</source>
-        <translation type="unfinished"></translation>
+        <translation>Kürbisgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>heath family</source>
-        <translation type="unfinished"></translation>
+        <translation>Heidekrautgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>pea family</source>
-        <translation type="unfinished"></translation>
+        <translation>Hülsenfrüchtler</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>currant family</source>
-        <translation type="unfinished"></translation>
+        <translation>Stachelbeergewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>iris family</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwertliliengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>mint family</source>
-        <translation type="unfinished"></translation>
+        <translation>Lippenblütler</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>meadowfoam family</source>
-        <translation type="unfinished"></translation>
+        <translation>Sumpfblumengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>flax family</source>
-        <translation type="unfinished"></translation>
+        <translation>Leingewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>mallow family</source>
-        <translation type="unfinished"></translation>
+        <translation>Malvengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>miner's lettuce family</source>
-        <translation type="unfinished"></translation>
+        <translation>Quellkrautgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>willowherb family</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachtkerzengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>wood sorrel family</source>
-        <translation type="unfinished"></translation>
+        <translation>Sauerkleegewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>poppy family</source>
-        <translation type="unfinished"></translation>
+        <translation>Mohngewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>plantain family</source>
-        <translation type="unfinished"></translation>
+        <translation>Wegerichgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leadwort family</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleiwurzgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>grass family</source>
-        <translation type="unfinished"></translation>
+        <translation>Süßgräser</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>phlox family</source>
-        <translation type="unfinished"></translation>
+        <translation>Sperrkrautgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>dock family</source>
-        <translation type="unfinished"></translation>
+        <translation>Knöterichgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>purslane family</source>
-        <translation type="unfinished"></translation>
+        <translation>Portulakgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>buttercup family</source>
-        <translation type="unfinished"></translation>
+        <translation>Hahnenfußgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>rose family</source>
-        <translation type="unfinished"></translation>
+        <translation>Rosengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>citrus family</source>
-        <translation type="unfinished"></translation>
+        <translation>Rautengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>nightshade family</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachtschattengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>nasturtium family</source>
-        <translation type="unfinished"></translation>
+        <translation>Kapuzinerkressengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>verbena family</source>
-        <translation type="unfinished"></translation>
+        <translation>Eisenkrautgewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>violet family</source>
-        <translation type="unfinished"></translation>
+        <translation>Veilchengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>vine family</source>
-        <translation type="unfinished"></translation>
+        <translation>Weinrebengewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>ginger family</source>
-        <translation type="unfinished"></translation>
+        <translation>Ingwergewächse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>total yield of both on the same ground, of that of each alone</source>
-        <translation>Gesamtertrag beider auf derselben Fläche, gemessen am Anbau jeder für sich</translation>
+        <translation>Gesamtertrag beider auf derselben Fläche, verglichen mit jeweils allein</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>LER</source>
-        <translation type="unfinished"></translation>
+        <translation>LER</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>ground covered by weeds at the end of the critical period, against leek alone</source>
-        <translation>vom Unkraut bedeckter Boden am Ende der kritischen Zeit, gegenüber Lauch allein</translation>
+        <translation>von Unkraut bedeckter Boden am Ende der kritischen Zeit, verglichen mit Lauch allein</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>total yield of both, of that of each alone</source>
-        <translation>Gesamtertrag beider, gemessen am Anbau jeder für sich</translation>
+        <translation>Gesamtertrag beider, verglichen mit jeweils allein</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2686,7 +2686,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>yield of cabbage, against cabbage alone</source>
-        <translation>Kohlertrag, gegenüber Kohl allein</translation>
+        <translation>Ertrag des Kohls, verglichen mit Kohl allein</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2696,12 +2696,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>marketable yield of cabbage, against cabbage alone</source>
-        <translation>marktfähiger Kohlertrag, gegenüber Kohl allein</translation>
+        <translation>marktfähiger Ertrag des Kohls, verglichen mit Kohl allein</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>marketable yield of cabbage</source>
-        <translation>marktfähiger Kohlertrag</translation>
+        <translation>marktfähiger Ertrag des Kohls</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2711,7 +2711,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>success of the second crop</source>
-        <translation>Gelingen der zweiten Kultur</translation>
+        <translation>Erfolg der zweiten Kultur</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2721,17 +2721,17 @@
     <message>
         <location filename="resources/crops"/>
         <source>yield of lettuce the later it is planted after tomato</source>
-        <translation>Salatertrag, je später er nach der Tomate gepflanzt wird</translation>
+        <translation>Ertrag des Salats, je später er nach der Tomate gepflanzt wird</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>weight of lettuce as cucumbers stand closer</source>
-        <translation>Salatgewicht, je enger die Gurken stehen</translation>
+        <translation>Gewicht des Salats, je enger die Gurken stehen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>yield of cucumber</source>
-        <translation>Gurkenertrag</translation>
+        <translation>Ertrag der Gurken</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2741,7 +2741,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>onion thrips</source>
-        <translation>Zwiebelthripse</translation>
+        <translation>Zwiebelthrips</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2751,7 +2751,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>onion thrips, of four living mulches</source>
-        <translation>Zwiebelthripse, bei vier lebenden Mulcharten</translation>
+        <translation>Zwiebelthrips, bei vier lebenden Mulchen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2786,7 +2786,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>cabbage root fly and aphids: landings and eggs</source>
-        <translation>Kohlfliege und Blattläuse: Anflug und Eier</translation>
+        <translation>Kleine Kohlfliege und Blattläuse: Anflüge und Eier</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2796,22 +2796,22 @@
     <message>
         <location filename="resources/crops"/>
         <source>cabbage root fly: finding the crop</source>
-        <translation>Kohlfliege: Auffinden der Kultur</translation>
+        <translation>Kleine Kohlfliege: Finden der Kultur</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>root-knot and lesion nematodes</source>
-        <translation>Wurzelgallen- und Läsionsälchen</translation>
+        <translation>Wurzelgallen- und Wurzelläsionsälchen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>hoverfly larvae on lettuce aphid</source>
-        <translation>Schwebfliegenlarven gegen die Salatlaus</translation>
+        <translation>Schwebfliegenlarven an Salatblattläusen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>heads beside alyssum that stands too close</source>
-        <translation>Köpfe neben zu eng stehendem Steinkraut</translation>
+        <translation>Köpfe neben zu dicht stehendem Duftsteinrich</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2826,7 +2826,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>thrips, and armyworm laying eggs</source>
-        <translation>Thripse, und Heerwürmer bei der Eiablage</translation>
+        <translation>Thripse und die Eiablage von Heerwürmern</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2841,12 +2841,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>growth of seedlings in extracts and old stubble</source>
-        <translation>Wachstum von Keimlingen in Auszügen und alten Stoppeln</translation>
+        <translation>Wachstum von Sämlingen in Auszügen und alten Stoppeln</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>germination of small seeds in fresh residue</source>
-        <translation>Keimung kleiner Samen in frischen Resten</translation>
+        <translation>Keimung kleiner Samen in frischen Pflanzenresten</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2871,7 +2871,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>white rot (Stromatinia cepivora)</source>
-        <translation>Weißfäule (Stromatinia cepivora)</translation>
+        <translation>Mehlkrankheit (Stromatinia cepivora)</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2886,7 +2886,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>flea beetles, cabbage root fly, cabbage whites</source>
-        <translation>Erdflöhe, Kohlfliege, Kohlweißlinge</translation>
+        <translation>Erdflöhe, Kleine Kohlfliege, Kohlweißlinge</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2896,7 +2896,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>soil broken deep and wide when it is lifted</source>
-        <translation>Boden, der beim Ernten tief und breit aufbricht</translation>
+        <translation>tief und breit aufgebrochener Boden beim Roden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2906,7 +2906,7 @@
     <message>
         <location filename="resources/crops"/>
         <source>radish marks the row and is out before it matters</source>
-        <translation>Radieschen zeigen die Reihe an und sind weg, bevor es darauf ankommt</translation>
+        <translation>Radieschen markieren die Reihe und sind geräumt, bevor es darauf ankommt</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2921,12 +2921,12 @@
     <message>
         <location filename="resources/crops"/>
         <source>growth of beetroot</source>
-        <translation>Wachstum von Roten Beten</translation>
+        <translation>Wachstum der Roten Bete</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>yield: both sprawl</source>
-        <translation>Ertrag: beide ranken am Boden</translation>
+        <translation>Ertrag: beide breiten sich aus</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
@@ -2946,182 +2946,182 @@
     <message>
         <location filename="resources/crops"/>
         <source>cabbage whites: by smell</source>
-        <translation>Kohlweißlinge: durch Geruch</translation>
+        <translation>Kohlweißlinge: durch den Geruch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>mosses and mats to hops on a pole and small trees</source>
-        <translation type="unfinished"></translation>
+        <translation>von Moosen und Matten bis zu Hopfen an der Stange und kleinen Bäumen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>single onion leaves to rambling pumpkins</source>
-        <translation type="unfinished"></translation>
+        <translation>von einzelnen Zwiebelblättern bis zu rankenden Kürbissen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>leaves on the ground to a trained crown</source>
-        <translation type="unfinished"></translation>
+        <translation>von Blättern am Boden bis zur erzogenen Krone</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>cress to lucerne and asparagus</source>
-        <translation type="unfinished"></translation>
+        <translation>von Kresse bis Luzerne und Spargel</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>cress to old lucerne</source>
-        <translation type="unfinished"></translation>
+        <translation>von Kresse bis zu alter Luzerne</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>radish to rambling gourds</source>
-        <translation type="unfinished"></translation>
+        <translation>von Radieschen bis zu rankenden Kürbissen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>a thin stand to the densest canopy measured</source>
-        <translation type="unfinished"></translation>
+        <translation>vom lichten Bestand bis zum dichtesten gemessenen Blätterdach</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>upright blades to flat leaves</source>
-        <translation type="unfinished"></translation>
+        <translation>von aufrechten Halmen bis zu flachen Blättern</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>broadcast cress to small trees</source>
-        <translation type="unfinished"></translation>
+        <translation>von breitwürfiger Kresse bis zu kleinen Bäumen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>broadcast salads to small trees</source>
-        <translation type="unfinished"></translation>
+        <translation>von breitwürfigen Salaten bis zu kleinen Bäumen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>cress to squash hills</source>
-        <translation type="unfinished"></translation>
+        <translation>von Kresse bis zu Kürbishügeln</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>one plant to a pinch of chives</source>
-        <translation type="unfinished"></translation>
+        <translation>von einer Pflanze bis zu einer Prise Schnittlauch</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>rambling squash to cress</source>
-        <translation type="unfinished"></translation>
+        <translation>von rankendem Kürbis bis Kresse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seed that needs light to deep bulbs</source>
-        <translation type="unfinished"></translation>
+        <translation>von Lichtkeimern bis zu tiefen Zwiebeln</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seed sprouts in thawing soil at the lowest</source>
-        <translation type="unfinished"></translation>
+        <translation>Samen keimt frühestens in tauendem Boden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>between thawing and scorched soil</source>
-        <translation type="unfinished"></translation>
+        <translation>zwischen tauendem und verbranntem Boden</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>seed dies in hotter soil</source>
-        <translation type="unfinished"></translation>
+        <translation>in heißerem Boden stirbt der Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>a share, not per cent</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Anteil, keine Prozent</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>the largest beans to dust-fine seed</source>
-        <translation type="unfinished"></translation>
+        <translation>von den größten Bohnen bis zu staubfeinem Samen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>a week to a long-lived weed</source>
-        <translation type="unfinished"></translation>
+        <translation>von einer Woche bis zu langlebigem Unkraut</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>crops grow between frost and scorching heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulturen wachsen zwischen Frost und sengender Hitze</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>winter cereals to tropical crops</source>
-        <translation type="unfinished"></translation>
+        <translation>von Wintergetreide bis zu tropischen Kulturen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>cool-season to desert crops</source>
-        <translation type="unfinished"></translation>
+        <translation>von Kulturen der kühlen Zeit bis zu denen der Wüste</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>nothing is raised longer than two years</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts wird länger als zwei Jahre vorgezogen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>no stage of a crop lasts longer than about a year</source>
-        <translation type="unfinished"></translation>
+        <translation>kein Stadium dauert länger als etwa ein Jahr</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>sprouting cress to asparagus crowns</source>
-        <translation type="unfinished"></translation>
+        <translation>von keimender Kresse bis zu Spargelkronen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>grown plants to asparagus crowns</source>
-        <translation type="unfinished"></translation>
+        <translation>von fertigen Pflanzen bis zu Spargelkronen</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>a day to all the year</source>
-        <translation type="unfinished"></translation>
+        <translation>von einem Tag bis zum ganzen Jahr</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>boreal shrubs to tropical herbs</source>
-        <translation type="unfinished"></translation>
+        <translation>von nordischen Sträuchern bis zu tropischen Kräutern</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>FAO-56 Table 22 gives 0.15 to 0.7</source>
-        <translation type="unfinished"></translation>
+        <translation>FAO-56, Tabelle 22, nennt 0,15 bis 0,7</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>FAO-56 Table 12 gives 0.15 to 1.25</source>
-        <translation type="unfinished"></translation>
+        <translation>FAO-56, Tabelle 12, nennt 0,15 bis 1,25</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>FAO-56 Table 12 gives up to 1.25</source>
-        <translation type="unfinished"></translation>
+        <translation>FAO-56, Tabelle 12, nennt bis 1,25</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>heated glasshouse tomatoes bear the most</source>
-        <translation type="unfinished"></translation>
+        <translation>am meisten tragen Tomaten im geheizten Gewächshaus</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>show pumpkins bear the most</source>
-        <translation type="unfinished"></translation>
+        <translation>am meisten tragen Schaukürbisse</translation>
     </message>
     <message>
         <location filename="resources/crops"/>
         <source>none to the longest-lived resting spores</source>
-        <translation type="unfinished"></translation>
+        <translation>von nichts bis zu den langlebigsten Dauersporen</translation>
     </message>
 </context>
 </TS>

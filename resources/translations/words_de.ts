@@ -4,6 +4,51 @@
 <context>
     <name>words</name>
     <message>
+        <location filename="gardencanvas/paper/bedmap/bed_page.py"/>
+        <location filename="gardencanvas/words/comparing_csv.py"/>
+        <source>cautions</source>
+        <translation>Warnhinweise</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/paper/bedmap/furniture.py"/>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>cover</source>
+        <translation>Abdeckung</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/paper/bedmap/lengths.py"/>
+        <location filename="gardencanvas/words/told.py"/>
+        <source>{some} and {last}</source>
+        <translation>{some} und {last}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/paper/bedmap/rows.py"/>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <location filename="gardencanvas/words/seeds.py"/>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/paper/bedmap/table.py"/>
+        <location filename="gardencanvas/words/named.py"/>
+        <source>deep</source>
+        <translation>tief</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/paper/bedmap/table.py"/>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>sow</source>
+        <translation>säen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/paper/bedmap/table.py"/>
+        <location filename="gardencanvas/words/crop_year.py"/>
+        <location filename="gardencanvas/words/jobs.py"/>
+        <source>plant out</source>
+        <translation>auspflanzen</translation>
+    </message>
+    <message>
         <location filename="gardencanvas/words/amounts.py"/>
         <source>per g</source>
         <translation>je g</translation>
@@ -205,12 +250,12 @@
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>together they yield as much as {ratio} times the ground with each alone</source>
-        <translation>zusammen geben sie so viel wie {ratio}-mal so viel Fläche mit jeder allein</translation>
+        <translation>zusammen bringen sie so viel wie jede allein auf {ratio}-mal so viel Fläche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
         <source>together they yield as much as {ratio} times ({low}–{high}) the ground with each alone</source>
-        <translation>zusammen geben sie so viel wie {ratio}-mal ({low}–{high}) so viel Fläche mit jeder allein</translation>
+        <translation>zusammen bringen sie so viel wie jede allein auf {ratio}-mal ({low}–{high}) so viel Fläche</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/company_kept.py"/>
@@ -242,12 +287,6 @@
             <numerusform>{n} Veröffentlichung</numerusform>
             <numerusform>{n} Veröffentlichungen</numerusform>
         </translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/comparing.py"/>
-        <location filename="gardencanvas/words/seeds.py"/>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing.py"/>
@@ -639,11 +678,6 @@
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>kinds</source>
         <translation>Arten</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/comparing_csv.py"/>
-        <source>cautions</source>
-        <translation>Warnhinweise</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
@@ -1239,20 +1273,8 @@
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
-        <location filename="gardencanvas/words/jobs.py"/>
-        <source>sow</source>
-        <translation>säen</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/crop_year.py"/>
         <source>sow under glass</source>
         <translation>unter Glas säen</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/crop_year.py"/>
-        <location filename="gardencanvas/words/jobs.py"/>
-        <source>plant out</source>
-        <translation>auspflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
@@ -1489,58 +1511,58 @@
     <message>
         <location filename="gardencanvas/words/filling.py"/>
         <source>Nothing else uses this space while they stand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts anderes nutzt diesen Raum, solange sie stehen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/filling.py"/>
         <source>They share the space with what grows there, and it works.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie teilen den Raum mit dem, was dort wächst, und es geht gut.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/filling.py"/>
         <source>It works at a cost:</source>
-        <translation type="unfinished"></translation>
+        <translation>Es geht um einen Preis:</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/filling.py"/>
         <source>free strip {begin} – {end} from its edge</source>
-        <translation type="unfinished"></translation>
+        <translation>freier Streifen {begin} – {end} vom Rand</translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/filling.py"/>
         <source>{n} plants fit: {pattern}.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Pflanze passt: {pattern}.</numerusform>
+            <numerusform>{n} Pflanzen passen: {pattern}.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="gardencanvas/words/filling.py"/>
         <source>{n} more things strain.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} weiteres belastet.</numerusform>
+            <numerusform>{n} weitere Dinge belasten.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/filling.py"/>
         <source>Nothing there can be planted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort lässt sich nichts pflanzen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/filling.py"/>
         <source>That would be more plants than one planting may hold: choose a part of the bed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das wären mehr Pflanzen, als eine Pflanzung enthalten darf: einen Teil des Beets wählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/filling.py"/>
         <source>No {crop} fits there. {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort passt nichts ({crop}). {why}</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/filling.py"/>
         <source>No {crop} fits there: no place keeps its distance from the edge and from what grows there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dort passt nichts ({crop}): Kein Platz hält Abstand zum Rand und zu dem, was dort wächst.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/findings.py"/>
@@ -2529,11 +2551,6 @@
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
-        <source>cover</source>
-        <translation>Abdeckung</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/named.py"/>
         <source>outside</source>
         <translation>außerhalb</translation>
     </message>
@@ -2716,11 +2733,6 @@
         <location filename="gardencanvas/words/named.py"/>
         <source>medium</source>
         <translation>mittel</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/named.py"/>
-        <source>deep</source>
-        <translation>tief</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/named.py"/>
@@ -3667,10 +3679,28 @@
         <source>Of two families, they have few pests in common.</source>
         <translation>Zwei Pflanzenfamilien haben wenige Schädlinge gemeinsam.</translation>
     </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/volunteers.py"/>
+        <source>{n} days</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
     <message>
-        <location filename="gardencanvas/words/told.py"/>
-        <source>{some} and {last}</source>
-        <translation>{some} und {last}</translation>
+        <location filename="gardencanvas/words/volunteers.py"/>
+        <source>{day} ± {days}, estimated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/volunteers.py"/>
+        <source>Nobody sowed it; it was decided to keep it. No seed is ordered and no sowing is listed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/volunteers.py"/>
+        <source>Nobody sowed it. Its dates are reckoned from the day it is thought to have come up; no seed is ordered and no sowing is listed. Keep it, thin it or remove it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="gardencanvas/words/watering.py"/>
