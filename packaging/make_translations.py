@@ -99,9 +99,13 @@ def collect(table: dict[str, object] | None = None, *, tidy: bool = False) -> di
     done = {}
     with _alone():
         old = {room: read_ts(ts_path(room)) for room in FILES}
-        for room, fresh in collected().items():
+        found = collected()
+        used = {message.key for messages in found.values() for message in messages}
+        for room, fresh in found.items():
             others = [m for other in FILES if other != room for m in old[other] if m.finished]
-            messages = merged(old[room], fresh, others, tidy=tidy)
+            messages = [
+                m for m in merged(old[room], fresh, others, tidy=tidy) if not m.gone or m.key not in used
+            ]
             done[room] = entered(messages, table) if table else messages
             ts_path(room).write_text(ts_text(done[room], LANGUAGE), "utf-8")
         compile_all()

@@ -14,6 +14,8 @@ ROOMS = {"app": "app", "__main__.py": "app", "canvas": "canvas", "paper": "paper
 """The translation file that each part of the source belongs to; the command line stays English."""
 WORDS = "words"
 """The context of the texts said without Qt."""
+CALLED = {"app": "QApplication", "session": "Session", "window": "MainWindow"}
+"""What variables and attributes of these names hold throughout the program."""
 SAYING = {"say", "say_many", "mark"}
 
 
@@ -126,6 +128,8 @@ class Reader(ast.NodeVisitor):
         self.faults.append(Fault(self.file, node.lineno, f"{why}: {ast.unparse(node)[:100]}"))
 
     def _class_of(self, receiver: ast.expr) -> str | None:
+        if isinstance(receiver, ast.Attribute):
+            return CALLED.get(receiver.attr.strip("_"))
         if not isinstance(receiver, ast.Name):
             return None
         if receiver.id == "self":
@@ -133,7 +137,7 @@ class Reader(ast.NodeVisitor):
         for scope in reversed(self._scopes):
             if receiver.id in scope:
                 return scope[receiver.id]
-        return {"app": "QApplication"}.get(receiver.id)
+        return CALLED.get(receiver.id)
 
 
 def _wrappers(tree: ast.Module) -> Iterator[tuple[str, str]]:

@@ -8,19 +8,21 @@ from pathlib import Path
 from texts_in_source import CHECKOUT, SOURCE, Fault
 
 SHOWING = {
-    "setText", "setToolTip", "setStatusTip", "setWhatsThis", "setTitle", "setWindowTitle", "setAccessibleName",
-    "setAccessibleDescription", "setPlaceholderText", "setLabelText", "setPrefix", "setSuffix", "setInformativeText",
-    "setDetailedText", "setSpecialValueText", "setHorizontalHeaderLabels", "setVerticalHeaderLabels",
-    "setHeaderLabels", "setTabText", "setTabToolTip", "addTab", "addRow", "addMenu", "addAction", "addItem",
-    "addItems", "addButton", "insertItem", "showMessage", "say", "propose", "push", "drawText", "text",
-    "heading", "information", "warning", "question", "critical", "about", "getText", "getOpenFileName",
-    "getSaveFileName", "emit",
+    "setText", "setToolTip", "setStatusTip", "setWhatsThis", "setTitle", "setWindowTitle",
+    "setAccessibleName", "setAccessibleDescription", "setPlaceholderText", "setLabelText", "setPrefix",
+    "setSuffix", "setInformativeText", "setDetailedText", "setSpecialValueText",
+    "setHorizontalHeaderLabels", "setVerticalHeaderLabels", "setHeaderLabels", "setTabText",
+    "setTabToolTip", "addTab", "addRow", "addMenu", "addAction", "addItem", "addItems", "addButton",
+    "insertItem", "showMessage", "say", "propose", "push", "drawText", "text", "heading", "information",
+    "warning", "question", "critical", "about", "getText", "getOpenFileName", "getSaveFileName", "emit",
 }  # fmt: skip
+"""Methods and functions that show their text."""
 WIDGETS = {
-    "QLabel", "PlainLabel", "QPushButton", "QToolButton", "QCheckBox", "QRadioButton", "QGroupBox", "QAction", "QMenu",
-    "QMessageBox", "QTreeWidgetItem", "QListWidgetItem", "QTableWidgetItem", "QStandardItem", "QProgressDialog",
-    "QInputDialog", "Label", "Problem",
+    "QLabel", "PlainLabel", "QPushButton", "QToolButton", "QCheckBox", "QRadioButton", "QGroupBox",
+    "QAction", "QMenu", "QMessageBox", "QTreeWidgetItem", "QListWidgetItem", "QTableWidgetItem",
+    "QStandardItem", "QProgressDialog", "QInputDialog", "Label", "Problem",
 }  # fmt: skip
+"""Classes that show the text they are made with."""
 _WORD = re.compile(r"[A-Za-z]{2,}")
 _FIELD = re.compile(r"\{[^}]*\}")
 SAME_EVERYWHERE = {

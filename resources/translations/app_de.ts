@@ -101,7 +101,7 @@
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>It is locked; unlock it first.</source>
-        <translation>Es ist gesperrt; zuerst entsperren.</translation>
+        <translation>Gesperrt; zuerst entsperren.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
@@ -322,7 +322,7 @@
     <message>
         <location filename="gardencanvas/app/background/laying.py"/>
         <source>It is locked; unlock it first.</source>
-        <translation>Es ist gesperrt; zuerst entsperren.</translation>
+        <translation>Gesperrt; zuerst entsperren.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/background/reading.py"/>
@@ -2943,6 +2943,39 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
 </context>
 <context>
+    <name>Menus</name>
+    <message>
+        <location filename="gardencanvas/app/menus/volunteers.py"/>
+        <source>Choose a crop in the seed tin first.</source>
+        <translation>Zuerst eine Kultur in der Saatgutkiste wählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/volunteers.py"/>
+        <source>What came &amp;up by itself</source>
+        <translation>Was von selbst a&amp;ufging</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/volunteers.py"/>
+        <source>&amp;Mark a place where it came up</source>
+        <translation>Stelle &amp;markieren, an der es aufging</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/volunteers.py"/>
+        <source>&amp;Keep it</source>
+        <translation>&amp;Behalten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/volunteers.py"/>
+        <source>&amp;Thin it to its spacing</source>
+        <translation>Auf den Abstand &amp;vereinzeln</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/volunteers.py"/>
+        <source>&amp;Remove it</source>
+        <translation>&amp;Entfernen</translation>
+    </message>
+</context>
+<context>
     <name>MonthStrip</name>
     <message>
         <location filename="gardencanvas/app/month_strip.py"/>
@@ -3366,7 +3399,7 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
         <source>It is locked; unlock it first.</source>
-        <translation>Es ist gesperrt; zuerst entsperren.</translation>
+        <translation>Gesperrt; zuerst entsperren.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/plan.py"/>
@@ -3538,6 +3571,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
         <source>Harvest</source>
         <translation>Ernte</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/planting_page.py"/>
+        <source>Came up</source>
+        <translation>Aufgegangen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/planting_page.py"/>
@@ -4747,6 +4785,36 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <source>Work before the program ended</source>
         <translation>Arbeit vor dem Ende des Programms</translation>
     </message>
+    <message>
+        <location filename="gardencanvas/app/volunteers.py"/>
+        <source>Select one planting that came up by itself first.</source>
+        <translation>Zuerst eine Pflanzung auswählen, die von selbst aufging.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/volunteers.py"/>
+        <source>It is locked; unlock it first.</source>
+        <translation>Gesperrt; zuerst entsperren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/volunteers.py"/>
+        <source>It is kept already.</source>
+        <translation>Sie wird schon behalten.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/volunteers.py"/>
+        <source>Keep {0}</source>
+        <translation>{0} behalten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/volunteers.py"/>
+        <source>Thin {0}</source>
+        <translation>{0} vereinzeln</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/volunteers.py"/>
+        <source>Remove {0}</source>
+        <translation>{0} entfernen</translation>
+    </message>
 </context>
 <context>
     <name>Sifting</name>
@@ -5415,6 +5483,54 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
 </context>
 <context>
+    <name>VolunteerBox</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/volunteer.py"/>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/volunteer.py"/>
+        <source>Thin</source>
+        <translation>Vereinzeln</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/volunteer.py"/>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/volunteer.py"/>
+        <source>Keep what came up</source>
+        <translation>Aufgegangenes behalten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/volunteer.py"/>
+        <source>Thin it to its spacing</source>
+        <translation>Auf den Abstand vereinzeln</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/volunteer.py"/>
+        <source>Remove what came up</source>
+        <translation>Aufgegangenes entfernen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/volunteer.py"/>
+        <source>It stays, and its date is not moved</source>
+        <translation>Es bleibt, und sein Datum wird nicht verschoben</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/volunteer.py"/>
+        <source>Those too near are left out</source>
+        <translation>Zu nahe stehende werden ausgelassen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/volunteer.py"/>
+        <source>Take it out of the plan</source>
+        <translation>Aus dem Plan nehmen</translation>
+    </message>
+</context>
+<context>
     <name>YearPicture</name>
     <message>
         <location filename="gardencanvas/app/site/year_picture.py"/>
@@ -5537,7 +5653,7 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/site/frost_words.py"/>
         <source>A rough guess: simulated years of daily minima about minima guessed as 5 °C below the months’ means, which are all that is known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine grobe Schätzung: simulierte Jahre mit Tagesminima; die Minima sind 5 °C unter den Monatsmitteln angenommen, denn nur diese sind bekannt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/frost_words.py"/>

@@ -348,8 +348,8 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
-        <source>1 row, 2 block, 3 single, 4 strip, 5 staggered, 6 ring, 7 edging, 8 drift, 9 between the rows. + and − space it, arrows move it, Enter puts it down, Esc gives up.</source>
-        <translation>1 Reihe, 2 Block, 3 einzeln, 4 Streifen, 5 versetzt, 6 Ring, 7 Einfassung, 8 Drift, 9 zwischen den Reihen. + und − ändern den Abstand, Pfeile bewegen, Eingabe legt ab, Esc bricht ab.</translation>
+        <source>1 row, 2 block, 3 single, 4 strip, 5 staggered, 6 ring, 7 edging, 8 drift, 9 between the rows. 0: it came up by itself. + and − space it, arrows move it, Enter puts it down, Esc gives up.</source>
+        <translation>1 Reihe, 2 Block, 3 einzeln, 4 Streifen, 5 versetzt, 6 Ring, 7 Einfassung, 8 Drift, 9 zwischen den Reihen. 0: von selbst aufgegangen. + und − ändern den Abstand, Pfeile bewegen, Eingabe legt ab, Esc bricht ab.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
@@ -395,6 +395,11 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
         <location filename="gardencanvas/canvas/tools/place.py"/>
         <source>Add {0} between the rows</source>
         <translation>Zwischen den Reihen hinzufügen: {0}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/place.py"/>
+        <source>Mark {0} that came up by itself</source>
+        <translation>Von selbst aufgegangen: {0} markieren</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>
@@ -450,6 +455,11 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Plant {0} of {1}</source>
         <translation>Pflanze {0} von {1}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/place.py"/>
+        <source>1 row, 2 block, 3 single, 4 strip, 5 staggered, 6 ring, 7 edging, 8 drift, 9 between the rows. + and − space it, arrows move it, Enter puts it down, Esc gives up.</source>
+        <translation type="vanished">1 Reihe, 2 Block, 3 einzeln, 4 Streifen, 5 versetzt, 6 Ring, 7 Einfassung, 8 Drift, 9 zwischen den Reihen. + und − ändern den Abstand, Pfeile bewegen, Eingabe legt ab, Esc bricht ab.</translation>
     </message>
 </context>
 </TS>

@@ -38,11 +38,6 @@
         <translation>was gepflanzt ist</translation>
     </message>
     <message>
-        <location filename="gardencanvas/paper/bedmap/bed_page.py"/>
-        <source>cautions</source>
-        <translation>Warnhinweise</translation>
-    </message>
-    <message>
         <location filename="gardencanvas/paper/bedmap/furniture.py"/>
         <source>N</source>
         <translation>N</translation>
@@ -60,11 +55,6 @@
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/furniture.py"/>
-        <source>cover</source>
-        <translation>Abdeckung</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/paper/bedmap/furniture.py"/>
         <source>path</source>
         <translation>Weg</translation>
     </message>
@@ -72,11 +62,6 @@
         <location filename="gardencanvas/paper/bedmap/furniture.py"/>
         <source>Notes</source>
         <translation>Notizen</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/paper/bedmap/lengths.py"/>
-        <source>{some} and {last}</source>
-        <translation>{some} und {last}</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/making.py"/>
@@ -205,11 +190,6 @@
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/rows.py"/>
-        <source>not known</source>
-        <translation>nicht bekannt</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/paper/bedmap/rows.py"/>
         <source>Watch: {watch}</source>
         <translation>Achten auf: {watch}</translation>
     </message>
@@ -313,21 +293,6 @@
         <location filename="gardencanvas/paper/bedmap/table.py"/>
         <source>every</source>
         <translation>alle</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/paper/bedmap/table.py"/>
-        <source>deep</source>
-        <translation>tief</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/paper/bedmap/table.py"/>
-        <source>sow</source>
-        <translation>säen</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/paper/bedmap/table.py"/>
-        <source>plant out</source>
-        <translation>auspflanzen</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/table.py"/>

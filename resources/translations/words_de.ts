@@ -3682,25 +3682,25 @@
     <message numerus="yes">
         <location filename="gardencanvas/words/volunteers.py"/>
         <source>{n} days</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{n} Tag</numerusform>
+            <numerusform>{n} Tage</numerusform>
         </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/volunteers.py"/>
         <source>{day} ± {days}, estimated</source>
-        <translation type="unfinished"></translation>
+        <translation>{day} ± {days}, geschätzt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/volunteers.py"/>
         <source>Nobody sowed it; it was decided to keep it. No seed is ordered and no sowing is listed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat es gesät; es soll bleiben. Es wird kein Saatgut bestellt und keine Aussaat aufgeführt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/volunteers.py"/>
         <source>Nobody sowed it. Its dates are reckoned from the day it is thought to have come up; no seed is ordered and no sowing is listed. Keep it, thin it or remove it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat es gesät. Die Daten rechnen ab dem Tag, an dem es wohl aufging; es wird kein Saatgut bestellt und keine Aussaat aufgeführt. Behalten, vereinzeln oder entfernen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/watering.py"/>
