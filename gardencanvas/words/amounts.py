@@ -4,7 +4,7 @@ from collections.abc import Callable
 from functools import partial
 
 from gardencanvas.crops.model import Quantity
-from gardencanvas.words.language import figure, mark, say
+from gardencanvas.words.language import figure, mark, say, say_many
 from gardencanvas.words.plain import THIN, Measure, percent
 
 _SHARES = {"germination_share", "light_good", "light_least", "depletion_fraction"}
@@ -26,7 +26,15 @@ def shown(field: str, number: float, measure: Measure) -> str:
         return measure.small(number)
     if field in _SHARES:
         return percent(number)
-    return f"{_plain(number)}{THIN}{unit}" if (unit := unit_of(field)) else _plain(number)
+    told, n = (
+        _plain(number),
+        1 if number == 1 else 2,
+    )  # the told number is rounded: only the noun's form counts
+    if field.endswith("_y"):
+        return say_many("{number}\u2009year", "{number}\u2009years", n, number=told)
+    if field.endswith("_d"):
+        return say_many("{number}\u2009day", "{number}\u2009days", n, number=told)
+    return f"{told}{THIN}{unit}" if (unit := unit_of(field)) else told
 
 
 def unit_of(field: str) -> str:
@@ -55,7 +63,7 @@ def parts(field: str, value: Quantity, measure: Measure) -> tuple[str, str]:
     if low == high:
         return mid, ""
     (low_number, low_unit), (_, mid_unit), (high_number, high_unit) = map(_parted, (low, mid, high))
-    if low_unit == mid_unit == high_unit:
+    if not field.endswith("_m") or low_unit == mid_unit == high_unit:
         return mid, between(low_number, high_number)
     if low_unit == high_unit:
         return mid, between(low_number, high)

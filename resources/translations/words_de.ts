@@ -4,6 +4,12 @@
 <context>
     <name>words</name>
     <message>
+        <location filename="gardencanvas/app/tin/rows.py"/>
+        <location filename="gardencanvas/words/plain.py"/>
+        <source>{crop} “{variety}”</source>
+        <translation>{crop} „{variety}“</translation>
+    </message>
+    <message>
         <location filename="gardencanvas/paper/bedmap/bed_page.py"/>
         <location filename="gardencanvas/words/comparing_csv.py"/>
         <source>cautions</source>
@@ -85,6 +91,23 @@
         <location filename="gardencanvas/words/amounts.py"/>
         <source>°C</source>
         <translation>°C</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/amounts.py"/>
+        <source>{number} years</source>
+        <translation>
+            <numerusform>{number} Jahr</numerusform>
+            <numerusform>{number} Jahre</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/amounts.py"/>
+        <location filename="gardencanvas/words/comparing.py"/>
+        <source>{number} days</source>
+        <translation>
+            <numerusform>{number} Tag</numerusform>
+            <numerusform>{number} Tage</numerusform>
+        </translation>
     </message>
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
@@ -534,14 +557,6 @@
         <translation>
             <numerusform>{number} Woche</numerusform>
             <numerusform>{number} Wochen</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <location filename="gardencanvas/words/comparing.py"/>
-        <source>{number} days</source>
-        <translation>
-            <numerusform>{number} Tag</numerusform>
-            <numerusform>{number} Tage</numerusform>
         </translation>
     </message>
     <message>
@@ -3015,11 +3030,6 @@
         <location filename="gardencanvas/words/plain.py"/>
         <source>{first} – {last} {month}</source>
         <translation>{first}.–{last}. {month}</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/words/plain.py"/>
-        <source>{crop} “{variety}”</source>
-        <translation>{crop} „{variety}“</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/plain.py"/>
