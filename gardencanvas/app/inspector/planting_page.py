@@ -5,6 +5,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 from gardencanvas.app.inspector.exact import ExactNumbers
 from gardencanvas.app.inspector.reasons import Reasons
 from gardencanvas.app.inspector.side_view import SideView
+from gardencanvas.app.inspector.volunteer import VolunteerBox
 from gardencanvas.app.labels import ElidedLabel, Pill, PlainLabel, ValueTable
 from gardencanvas.app.profiles import profiles
 from gardencanvas.app.session import Session
@@ -16,8 +17,7 @@ from gardencanvas.garden.planting import Planting
 from gardencanvas.words import crop_facts, named
 from gardencanvas.words.plain import Measure, counted, percent, planting_name, span
 from gardencanvas.words.sources import origin
-
-_KINDS = ("sown", "raised", "set", "volunteer")
+from gardencanvas.words.volunteers import came_up_words, meaning_words
 
 
 class PlantingPage(QWidget):
@@ -36,7 +36,9 @@ class PlantingPage(QWidget):
         self._side = SideView()
         self.reasons = Reasons(session)
         self.exact = ExactNumbers(session)
-        for widget in (self._name, self._about, self._pill, self._values, self._side, self.reasons):
+        self.volunteer = VolunteerBox(session)
+        parts = (self._name, self._about, self._pill, self._values, self.volunteer, self._side, self.reasons)
+        for widget in parts:
             column.addWidget(widget)
         column.addWidget(PlainLabel(self.tr("Exact numbers"), "heading"))
         column.addWidget(self.exact)
@@ -58,6 +60,7 @@ class PlantingPage(QWidget):
         self._about.setText(f"{plants} · {self._pattern_word(planting)} · {place}")
         self._pill.show_verdict(fit.verdict)
         self._values.show_rows(self._rows(planting, crop, fit, measure))
+        self.volunteer.show_planting(planting)
         self._side.show_plants(profiles(session, planting, report, colours), measure, colours, session.on)
         self.reasons.show_findings(report.of(planting.id), planting.id, measure)
         self.exact.show_planting(planting, measure)
@@ -94,6 +97,9 @@ class PlantingPage(QWidget):
             (self.tr("Root depth"), roots, origin(known, crop.root_depth_m)),
             (self.tr("Harvest"), self._harvest(planting, fit), self._harvest_source(crop, fit)),
         ]
+        if planting.start.kind == "volunteer":
+            came = (self.tr("Came up"), came_up_words(planting.start), meaning_words(planting.start))
+            rows.insert(0, came)
         light = percent(fit.light)
         if crop.light_good is not None:
             light = self.tr("{0}, wants {1}").format(light, percent(crop.light_good.mid))

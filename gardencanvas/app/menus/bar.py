@@ -141,8 +141,8 @@ class Menus(QObject):
         if not ids:
             return ("select all", "tool bed", "fit")
         often = ("duplicate", "delete", "turn right", "turn left", "lock", "unlock", "fit selection")
-        now = (n for n in ("fill", "again", "select succession") if not self.why_not(n))
-        return (*often, *now)
+        some = ("keep volunteer", "thin volunteer", "fill", "again", "select succession")
+        return (*often, *(n for n in some if not self.why_not(n)))
 
 
 def _set_keys(action: QAction, keys: Keys) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING, Literal
 
 from PySide6.QtCore import QPoint, QPointF, Qt
@@ -22,6 +23,7 @@ from gardencanvas.garden.pattern import Pattern
 from gardencanvas.garden.places import bed_at
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.value import Point, new_id
+from gardencanvas.garden.volunteers import came_up
 from gardencanvas.season.usual_start import usual_start
 from gardencanvas.words.plain import crop_name
 
@@ -69,7 +71,7 @@ class PlaceTool(Tool):
         return translate(
             "Canvas",
             "1 row, 2 block, 3 single, 4 strip, 5 staggered, 6 ring, 7 edging, 8 drift, 9 between the rows. "
-            "+ and − space it, arrows move it, Enter puts it down, Esc gives up.",
+            "0: it came up by itself. + and − space it, arrows move it, Enter puts it down, Esc gives up.",
         )
 
     @property
@@ -90,6 +92,20 @@ class PlaceTool(Tool):
         start = usual_start(desk.garden.site, crop, layout.year, layout.first_month)
         self.mode = mode
         self._carried = Carried(crop, crop_id, variety_id, start, new_id("planting"))
+
+    def came_up(self, *, on: bool) -> None:
+        """Mark what is carried as come up by itself about the shown date, or as started by the grower."""
+        carried, desk = self._carried, self.view.desk
+        if carried is None:
+            return
+        layout = desk.layout
+        start = usual_start(desk.garden.site, carried.crop, layout.year, layout.first_month)
+        self._carried = replace(carried, start=came_up(desk.on) if on else start)
+        self.show_at(self.at, self.view.mapFromScene(self.at))
+
+    @property
+    def _volunteer(self) -> bool:
+        return self._carried is not None and self._carried.start.kind == "volunteer"
 
     # what it would become
 
@@ -153,7 +169,10 @@ class PlaceTool(Tool):
             "drift": translate("Canvas", "Add drift of {0}"),
             "between": translate("Canvas", "Add {0} between the rows"),
         }
-        done = self.view.commit(after, texts[self.mode].format(name))
+        text = texts[self.mode]
+        if carried.start.kind == "volunteer":
+            text = translate("Canvas", "Mark {0} that came up by itself")
+        done = self.view.commit(after, text.format(name))
         if done:
             self.view.desk.select({carried.planting_id})
             if self._where is None:
@@ -192,6 +211,8 @@ class PlaceTool(Tool):
         self.put_down()
         if again and carried is not None:
             self.pick_up(carried.crop_id, carried.variety, self.mode)
+            if carried.start.kind == "volunteer":
+                self.came_up(on=True)
         else:
             self.view.set_tool("select")
 
@@ -199,6 +220,9 @@ class PlaceTool(Tool):
         key = Qt.Key(event.key())
         if key in _MODES:
             self.mode = _MODES[key]
+        elif key == Qt.Key.Key_0:
+            self.came_up(on=not self._volunteer)
+            return True
         elif key in _WIDER and self._carried is not None:
             self._carried = self._carried.spaced(_WIDER[Qt.Key(key)])
         elif key in _STEPS:
