@@ -18,7 +18,7 @@ from gardencanvas.season.crop_year import crop_year
 from gardencanvas.words import named
 from gardencanvas.words.company import company
 from gardencanvas.words.crop_facts import caution, citations, hazard_words, sections
-from gardencanvas.words.plain import Measure
+from gardencanvas.words.plain import Measure, name_of
 from gardencanvas.words.sources import cited
 from gardencanvas.words.tin import age_words, lot_words
 
@@ -85,7 +85,7 @@ class Sheet:
 
     def _side_view(self) -> SideView:
         crop, known = self._crop, self._session.catalogue
-        profiles = [self._profile(crop, crop.name)]
+        profiles = [self._profile(crop, name_of(crop))]
         if self._variety_id is not None:
             name = known.variety(crop.id, self._variety_id).name
             usual = self._profile(known.resolve(crop.id), tr("the crop"))

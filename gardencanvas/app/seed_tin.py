@@ -21,7 +21,8 @@ from gardencanvas.app.tin.sifting import Sifting
 from gardencanvas.canvas.palette import Palette, palette
 from gardencanvas.crops.model import Crop, Group
 from gardencanvas.crops.search import search
-from gardencanvas.words.plain import Measure
+from gardencanvas.crops.spelling import folded
+from gardencanvas.words.plain import Measure, name_of
 
 _GROUPS = {group: number for number, group in enumerate(Group)}
 
@@ -182,7 +183,7 @@ class SeedTin(QWidget):
         found: Iterable[Crop] = search(known, text, chosen.wanted)
         found = [c for c in found if self.sifting.lets(c, chosen)]
         if not text:
-            found.sort(key=lambda c: (_GROUPS[c.group], c.name))
+            found.sort(key=lambda c: (_GROUPS[c.group], folded(name_of(c))))
         was, at = self.current, self.list.verticalScrollBar().value()
         self._looks.said = self.sifting.said
         self.model.show(found, known, self._looks, grouped=not text)

@@ -45,7 +45,7 @@ def local(written: str) -> str:
     return written.translate(_SWAPPED) if _code in _COMMA else written
 
 
-def say(text: str, **values: object) -> str:
+def say(text: str, /, **values: object) -> str:
     """A text in the language shown, with each ``{name}`` replaced by the value of that name.
 
     `text` must be a literal, or one from a table that is wrapped in ``mark`` there: that is how the texts to
@@ -61,7 +61,7 @@ def mark(text: str) -> str:
     return text
 
 
-def say_many(one: str, many: str, n: int, **values: object) -> str:
+def say_many(one: str, many: str, n: int, /, **values: object) -> str:
     """A text for a number of things: `one` for a single thing, else `many`; ``{n}`` is the number.
 
     Both must be literals. A translation is kept under `many` with the plural forms its language has.

@@ -5,7 +5,7 @@ from datetime import date
 from typing import Literal
 
 from gardencanvas.crops.catalogue import Catalogue, UnknownCrop
-from gardencanvas.crops.model import Crop
+from gardencanvas.crops.model import Crop, Variety
 from gardencanvas.fit.report import PlantingFit
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.site import DayOfYear
@@ -120,6 +120,11 @@ def name_of(crop: Crop) -> str:
     return crop.names.get(spoken(), crop.name)
 
 
+def variety_name(variety: Variety) -> str:
+    """The name of a variety in the language shown; that of the grower's own as it was written."""
+    return say(variety.name)
+
+
 def crop_name(catalogue: Catalogue, crop_id: str, variety_id: str | None = None) -> str:
     """The common name, with the variety's in quotation marks; the bare id where it is not known."""
     try:
@@ -129,7 +134,7 @@ def crop_name(catalogue: Catalogue, crop_id: str, variety_id: str | None = None)
     if variety_id is None:
         return name
     variety = next((v for v in catalogue.varieties_of(crop_id) if v.id == variety_id), None)
-    return say("{crop} “{variety}”", crop=name, variety=variety.name if variety else variety_id)
+    return say("{crop} “{variety}”", crop=name, variety=variety_name(variety) if variety else variety_id)
 
 
 def planting_name(catalogue: Catalogue, planting: Planting) -> str:

@@ -366,7 +366,7 @@ def test_trying_waits_while_something_is_dragged_and_begins_anew_after_an_edit(m
 def test_high_hazards_are_told_with_their_caution():
     told = hover(catalogue().crop("climbing-bean"))
     assert "Phaseolus vulgaris" in told
-    assert "⚠ raw or undercooked seed" in told
+    assert "⚠ Raw or undercooked seed" in told
     assert told.endswith(CAUTION)
     for crop in catalogue().crops:
         assert all(h.caution in hover(crop) for h in crop.hazards if h.severity == "high")

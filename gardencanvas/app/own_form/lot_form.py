@@ -21,6 +21,7 @@ from gardencanvas.crops.drafting import free_id
 from gardencanvas.crops.model import Crop
 from gardencanvas.crops.tin import SeedLot, age_warning, seeds_in
 from gardencanvas.words.language import figure
+from gardencanvas.words.plain import name_of, variety_name
 from gardencanvas.words.sources import origin
 from gardencanvas.words.tin import age_words
 
@@ -40,7 +41,7 @@ class LotForm(OwnForm):
     ) -> None:
         super().__init__("", parent)
         self._known, self._crop, self._on, self._taken, self._lot = known, crop, on, taken, lot
-        self.setWindowTitle(self.tr("Seed lot: {0}").format(crop.name))
+        self.setWindowTitle(self.tr("Seed lot: {0}").format(name_of(crop)))
         self.body.addLayout(self._fields(lot.variety if lot else variety_id))
         self.count = PlainLabel(role="quiet")
         self.warning = PlainLabel(role="warning")
@@ -59,7 +60,7 @@ class LotForm(OwnForm):
         self.variety.setAccessibleName(self.tr("Variety"))
         self.variety.addItem(self.tr("none named"), None)
         for variety in self._known.varieties_of(self._crop.id):
-            self.variety.addItem(variety.name, variety.id)
+            self.variety.addItem(variety_name(variety), variety.id)
         choose(self.variety, variety_id)
         self.variety.currentIndexChanged.connect(self.check)
         form.addRow(self.tr("Variety"), self.variety)

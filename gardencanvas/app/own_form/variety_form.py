@@ -13,7 +13,7 @@ from gardencanvas.crops.drafting import free_id
 from gardencanvas.crops.model import Crop, Habit, Layer, Variety
 from gardencanvas.crops.sense import CLASSES
 from gardencanvas.words import named
-from gardencanvas.words.plain import Measure
+from gardencanvas.words.plain import Measure, name_of
 
 _SIZES = (
     "height_m",
@@ -69,8 +69,8 @@ class VarietyForm(OwnForm):
         box.setAccessibleName(self.tr("Crop"))
         box.setEditable(True)
         box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
-        for crop in sorted(self._known.crops, key=lambda c: c.name):
-            box.addItem(crop.name, crop.id)
+        for crop in sorted(self._known.crops, key=name_of):
+            box.addItem(name_of(crop), crop.id)
         completer = box.completer()
         if isinstance(completer, QCompleter):
             completer.setCompletionMode(QCompleter.CompletionMode.PopupCompletion)
@@ -138,4 +138,4 @@ class VarietyForm(OwnForm):
             **fields,
         )
         same = [v for v in self._known.varieties_of(crop.id) if v.name == name and v.id != variety.id]
-        return variety, self.tr("{0} has a variety of that name").format(crop.name) if same else ""
+        return variety, self.tr("{0} has a variety of that name").format(name_of(crop)) if same else ""

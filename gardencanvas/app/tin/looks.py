@@ -92,7 +92,7 @@ class Looks:
     def of_variety(self, crop: Crop, variety: Variety) -> RowLook:
         """How a variety's row looks."""
         own = tr("your own") if (variety.crop, variety.id) in self._own else ""
-        told = [own, variety.note or differences(crop, variety)]
+        told = [own, named.shipped(variety.note) or differences(crop, variety)]
         return RowLook(about=" · ".join(w for w in told if w) or tr("variety"))
 
     def _is_old(self, crop: Crop) -> bool:

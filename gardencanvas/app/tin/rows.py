@@ -10,7 +10,9 @@ from gardencanvas.app.tin.looks import Looks, RowLook
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Crop, Group, Variety
 from gardencanvas.words import named
-from gardencanvas.words.crop_facts import caution
+from gardencanvas.words.crop_facts import caution, hazard_words
+from gardencanvas.words.language import say
+from gardencanvas.words.plain import name_of, variety_name
 
 CROP = Qt.ItemDataRole.UserRole  # the crop as its file gives it; None for a heading
 VARIETY = Qt.ItemDataRole.UserRole + 1  # a variety's id; None for the crop itself
@@ -61,25 +63,29 @@ class Rows(QStandardItemModel):
         self.appendRow(item)
 
     def _row(self, crop: Crop, variety: Variety | None, look: RowLook) -> None:
-        name = crop.name if variety is None else variety.name
+        name = name_of(crop) if variety is None else variety_name(variety)
         item = QStandardItem(name)
         item.setData(crop, CROP)
         item.setData(None if variety is None else variety.id, VARIETY)
         item.setData(look, LOOK)
         item.setEditable(False)
-        told = f"{name}, {look.about}" if variety is None else f"{crop.name} “{name}”, {look.about}"
+        told = f"{name}, {look.about}" if variety is None else f"{_whole(crop, variety)}, {look.about}"
         item.setData(told, Qt.ItemDataRole.AccessibleTextRole)
         item.setToolTip(as_plain(hover(crop, variety)))
         self.appendRow(item)
 
 
+def _whole(crop: Crop, variety: Variety) -> str:
+    return say("{crop} “{variety}”", crop=name_of(crop), variety=variety_name(variety))
+
+
 def hover(crop: Crop, variety: Variety | None = None) -> str:
     """What a row tells on hover: names, family, and the high hazards with the usual caution."""
-    lines = [crop.name if variety is None else f"{crop.name} “{variety.name}”"]
-    lines += [variety.note] if variety is not None and variety.note else []
+    lines = [name_of(crop) if variety is None else _whole(crop, variety)]
+    lines += [named.shipped(variety.note)] if variety is not None and variety.note else []
     lines += [f"{crop.botanical}, {crop.family}"]
     lines += [", ".join(crop.other_names)] if crop.other_names else []
     high = [h for h in crop.hazards if h.severity == "high"]
-    lines += [f"⚠ {h.part}: {h.hazard}. {h.caution}" for h in high]
+    lines += [f"⚠ {hazard_words(h)}" for h in high]
     lines += [caution()] if high else []
     return "\n".join(lines)

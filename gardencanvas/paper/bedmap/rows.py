@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import timedelta
 
-from gardencanvas.crops.model import Crop, Hazard
+from gardencanvas.crops.model import Crop
 from gardencanvas.fit.report import Finding, Verdict
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.planting import Planting
@@ -12,9 +12,10 @@ from gardencanvas.paper.bedmap.lengths import taped
 from gardencanvas.paper.bedmap.placing import placed
 from gardencanvas.paper.bedmap.plan import Plan
 from gardencanvas.words import named
+from gardencanvas.words.crop_facts import hazard_words
 from gardencanvas.words.findings import reason
 from gardencanvas.words.language import say
-from gardencanvas.words.plain import THIN, Measure, crop_name, name_of, planting_name, short_day
+from gardencanvas.words.plain import THIN, Measure, crop_name, name_of, planting_name, short_day, variety_name
 
 _NOTE_LETTERS = 240
 _REASONS = 2
@@ -127,8 +128,8 @@ def _below(plan: Plan, bed: Bed, planting: Planting) -> Iterator[str]:
 
 
 def _varieties(plan: Plan, planting: Planting) -> str:
-    known = {v.id: v.name for v in plan.catalogue.varieties_of(planting.crop)}
-    names = [named.shipped(known.get(v, v)) for v in planting.varieties]
+    known = {v.id: variety_name(v) for v in plan.catalogue.varieties_of(planting.crop)}
+    names = [known.get(v, v) for v in planting.varieties]
     if planting.shares:
         mixed = ", ".join(f"{share} {name}" for share, name in zip(planting.shares, names, strict=True))
         return say("Varieties, evenly mixed: {varieties}.", varieties=mixed)
@@ -153,7 +154,7 @@ def cautions(plan: Plan, plantings: Sequence[Planting]) -> str:
     said: dict[str, list[str]] = {}
     for planting in plantings:
         crop = plan.catalogue.resolve(planting.crop, planting.variety)
-        told = " ".join(hazard_told(h) for h in crop.hazards if h.severity != "low")
+        told = " ".join(hazard_words(h) for h in crop.hazards if h.severity != "low")
         if told and name_of(crop) not in said.setdefault(told, []):
             said[told].append(name_of(crop))
     if not said:
@@ -161,9 +162,3 @@ def cautions(plan: Plan, plantings: Sequence[Planting]) -> str:
     each = [f"{', '.join(names)} – {told}" for told, names in said.items()]
     told_of = "  ".join(each)
     return say("Caution. {hazards} Follow local rules and qualified advice.", hazards=told_of)
-
-
-def hazard_told(hazard: Hazard) -> str:
-    """The part, what it does and the usual caution."""
-    part, what, caution = (named.shipped(t) for t in (hazard.part, hazard.hazard, hazard.caution))
-    return say("{part}: {hazard}. {caution}", part=part, hazard=what, caution=caution)
