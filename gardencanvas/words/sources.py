@@ -5,6 +5,7 @@ from collections.abc import Callable
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Basis, Fact, Quantity
 from gardencanvas.words.language import figure, mark, say
+from gardencanvas.words.named import shipped
 
 _BASIS = {
     Basis.SEEN: mark("Read in the source."),
@@ -48,5 +49,5 @@ def origin(
     lines.append(say("Source: {source}.", source=cited(catalogue, value.source)))
     lines.append(say(_BASIS[value.basis]))
     if value.note:
-        lines.append(value.note)
+        lines.append(shipped(value.note))
     return "\n".join(lines)
