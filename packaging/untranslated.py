@@ -3,7 +3,6 @@
 import ast
 import re
 from collections.abc import Iterator
-from pathlib import Path
 
 from texts_in_source import CHECKOUT, SOURCE, Fault
 
@@ -23,44 +22,63 @@ WIDGETS = {
     "QStandardItem", "QProgressDialog", "QInputDialog", "Label", "Problem",
 }  # fmt: skip
 """Classes that show the text they are made with."""
+LOOKING_UP = {"tr", "translate", "say", "say_many", "mark"}
+"""Functions that translate; on a window, ``say`` shows a text instead."""
 _WORD = re.compile(r"[A-Za-z]{2,}")
 _FIELD = re.compile(r"\{[^}]*\}")
-SAME_EVERYWHERE = {
-    "Garden Canvas", "cm", "mm", "km", "in", "ft", "sq ft", "dpi", "heading", "quiet", "source", "pill", "title",
-    "PDF", "PNG", "SVG", "right", "center", "left",
+NEVER_TRANSLATED = {
+    "Garden Canvas", "cm", "mm", "km", "in", "ft", "sq ft", "dpi", "PDF", "PNG", "SVG", "comparison.csv",
+    "my-crops.toml", ".pdf", ".csv", "jobs-", "seeds-",
 }  # fmt: skip
-"""Names and units that no language changes, and the roles that a label is given beside its text."""
+"""Names, units and parts of file names that no language changes."""
+ROLES = {
+    "heading", "quiet", "source", "pill", "title", "body", "warning", "estimated", "value", "hint", "right",
+    "center", "left", "plan", "ribbon", "both", "seeds", "grams", "between", "bed", "fault", "middle",
+}  # fmt: skip
+"""Codes given beside a text: the role of a label, what an entry of a list stands for."""
+_NOT_SHOWN = {"settings", "log", "_log", "logger", "logging", "LOG"}
+"""Modules whose methods of such names keep words for the program itself."""
 
 
 def untranslated() -> Iterator[Fault]:
     """Every literal with words in it that reaches the grower's eyes untranslated, in the rooms with Qt."""
     for room in ("app", "canvas", "paper"):
         for path in sorted((SOURCE / room).rglob("*.py")):
-            yield from untranslated_in(path)
+            file = path.relative_to(CHECKOUT).as_posix()
+            if path.name != "settings.py":
+                yield from untranslated_in(file, ast.parse(path.read_text("utf-8")))
 
 
-def untranslated_in(path: Path) -> Iterator[Fault]:
+def untranslated_in(file: str, tree: ast.Module) -> Iterator[Fault]:
     """The same for one module."""
-    tree = ast.parse(path.read_text("utf-8"))
-    file = path.relative_to(CHECKOUT).as_posix() if path.is_relative_to(CHECKOUT) else path.name
+    known = {name.name for node in ast.walk(tree) if isinstance(node, ast.ImportFrom) for name in node.names}
+    known |= {"tr", "translate"}
     for node in ast.walk(tree):
         if not isinstance(node, ast.Call):
             continue
-        name = node.func.attr if isinstance(node.func, ast.Attribute) else getattr(node.func, "id", "")
-        if isinstance(node.func, ast.Attribute) and name == "tr" or name in {"translate", "say_many"}:
+        name, owner = _called(node.func)
+        if name == "tr" or (name in LOOKING_UP and owner in {"", "QCoreApplication"} and name in known):
             if any(isinstance(argument, ast.JoinedStr) for argument in node.args):
                 yield Fault(file, node.lineno, f"an f-string cannot be looked up: {ast.unparse(node)[:90]}")
-        if name in SHOWING | WIDGETS:
-            for argument in node.args:
+        elif name in SHOWING | WIDGETS and owner not in _NOT_SHOWN:
+            for argument in (*node.args, *(keyword.value for keyword in node.keywords)):
                 for text in _texts(argument):
                     yield Fault(file, node.lineno, f"{name}: {text!r} is not translated")
 
 
+def _called(function: ast.expr) -> tuple[str, str]:
+    """The name of what is called, and of what it is called on."""
+    if isinstance(function, ast.Attribute):
+        owner = function.value
+        return function.attr, owner.id if isinstance(owner, ast.Name) else "…"
+    return (function.id if isinstance(function, ast.Name) else ""), ""
+
+
 def _texts(node: ast.expr) -> Iterator[str]:
-    """Literals of an expression that would be shown: also in f-strings, lists, and either branch of a choice."""
+    """Literals of an expression that would be shown: in f-strings, lists, either branch of a choice."""
     if isinstance(node, ast.Constant) and isinstance(node.value, str):
         bare = _FIELD.sub("", node.value).strip()
-        if _WORD.search(bare) and bare not in SAME_EVERYWHERE:
+        if _WORD.search(bare) and bare not in NEVER_TRANSLATED | ROLES:
             yield node.value
     elif isinstance(node, ast.JoinedStr):
         for part in node.values:

@@ -1185,102 +1185,102 @@
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Started</source>
-        <translation>Begonnen</translation>
+        <translation type="vanished">Begonnen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>sown in place</source>
-        <translation>Direktsaat</translation>
+        <translation type="vanished">Direktsaat</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>raised, planted out</source>
-        <translation>vorgezogen, ausgepflanzt</translation>
+        <translation type="vanished">vorgezogen, ausgepflanzt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>set</source>
-        <translation>setzen</translation>
+        <translation type="vanished">gesteckt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>volunteer</source>
-        <translation>Selbstaussaat</translation>
+        <translation type="vanished">Selbstaussaat</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>In the bed from</source>
-        <translation>Im Beet ab</translation>
+        <translation type="vanished">Im Beet ab</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>In bed from</source>
-        <translation>Im Beet ab</translation>
+        <translation type="vanished">Im Beet ab</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Rows</source>
-        <translation>Reihen</translation>
+        <translation type="vanished">Reihen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Seedlings to a station</source>
-        <translation>Sämlinge je Pflanzstelle</translation>
+        <translation type="vanished">Sämlinge je Pflanzstelle</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Per station</source>
-        <translation>Je Stelle</translation>
+        <translation type="vanished">Je Stelle</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Angle</source>
-        <translation>Winkel</translation>
+        <translation type="vanished">Winkel</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Spacing</source>
-        <translation>Abstand</translation>
+        <translation type="vanished">Abstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Between rows</source>
-        <translation>Reihenabstand</translation>
+        <translation type="vanished">Reihenabstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Across</source>
-        <translation>Querabstand</translation>
+        <translation type="vanished">Querabstand</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Length</source>
-        <translation>Länge</translation>
+        <translation type="vanished">Länge</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Width</source>
-        <translation>Breite</translation>
+        <translation type="vanished">Breite</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Radius</source>
-        <translation>Radius</translation>
+        <translation type="vanished">Radius</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Change spacing</source>
-        <translation>Abstände ändern</translation>
+        <translation type="vanished">Abstände ändern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Change start</source>
-        <translation>Beginn ändern</translation>
+        <translation type="vanished">Beginn ändern</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/exact.py"/>
         <source>Change clump</source>
-        <translation>Büschel ändern</translation>
+        <translation type="vanished">Büschel ändern</translation>
     </message>
 </context>
 <context>
@@ -2943,6 +2943,19 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
 </context>
 <context>
+    <name>MaybeDay</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Ticked, the day is yours; else it is reckoned</source>
+        <translation>Angekreuzt gilt der eigene Tag; sonst wird er berechnet</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Reckoned; tick to set it</source>
+        <translation>Berechnet; ankreuzen, um ihn zu setzen</translation>
+    </message>
+</context>
+<context>
     <name>Menus</name>
     <message>
         <location filename="gardencanvas/app/menus/volunteers.py"/>
@@ -2973,6 +2986,104 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/menus/volunteers.py"/>
         <source>&amp;Remove it</source>
         <translation>&amp;Entfernen</translation>
+    </message>
+</context>
+<context>
+    <name>MixtureFields</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Varieties in the order in which they repeat</source>
+        <translation>Sorten in der Folge, in der sie sich wiederholen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Add a variety to the sequence</source>
+        <translation>Sorte zur Folge hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Varieties</source>
+        <translation>Sorten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Shares of the varieties</source>
+        <translation>Anteile der Sorten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>in turns</source>
+        <translation>im Wechsel</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Shares</source>
+        <translation>Anteile</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Seedlings to a station</source>
+        <translation>Sämlinge je Pflanzstelle</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Change clump</source>
+        <translation>Büschel ändern</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Seedlings raised together make a clump, spaced and drawn as one</source>
+        <translation>Gemeinsam angezogene Sämlinge bilden ein Büschel, das wie eine Pflanze Abstand hat und gezeichnet wird</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Per station</source>
+        <translation>Je Stelle</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>none in particular</source>
+        <translation>keine bestimmte</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>No variety of this crop is known; the seed tin's menu adds one</source>
+        <translation>Keine Sorte dieser Kultur bekannt; das Menü der Saatgutkiste fügt eine hinzu</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Names with commas between; they repeat along the stations: A, B, A, B …</source>
+        <translation>Namen mit Kommas dazwischen; sie wiederholen sich über die Pflanzstellen: A, B, A, B …</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>How many stations each has, such as 2 : 1, evenly mixed; empty: in turns</source>
+        <translation>Wie viele Pflanzstellen jede hat, etwa 2 : 1, gleichmäßig gemischt; leer: im Wechsel</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Only where there are two varieties or more</source>
+        <translation>Nur bei zwei oder mehr Sorten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>No variety of this crop is called “{0}”.</source>
+        <translation>Keine Sorte dieser Kultur heißt „{0}“.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Change varieties</source>
+        <translation>Sorten ändern</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Give one whole number above 0 to each of the {0} varieties.</source>
+        <translation>Jeder der {0} Sorten eine ganze Zahl über 0 geben.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/mixture_fields.py"/>
+        <source>Change shares</source>
+        <translation>Anteile ändern</translation>
     </message>
 </context>
 <context>
@@ -3196,6 +3307,144 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/site/past_table.py"/>
         <source>“{0}”: there is no such day.</source>
         <translation>„{0}“: Diesen Tag gibt es nicht.</translation>
+    </message>
+</context>
+<context>
+    <name>PatternFields</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>staggered</source>
+        <translation>versetzt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>back to its begin</source>
+        <translation>zurück zum Anfang</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Of its middle on the plan</source>
+        <translation>Seiner Mitte auf dem Plan</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Of its first corner on the plan</source>
+        <translation>Seiner ersten Ecke auf dem Plan</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>From the plan’s left</source>
+        <translation>Vom linken Rand des Plans</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>From the plan’s top</source>
+        <translation>Vom oberen Rand des Plans</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>From left</source>
+        <translation>Von links</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>From top</source>
+        <translation>Von oben</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Spacing</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Between rows</source>
+        <translation>Reihenabstand</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Across</source>
+        <translation>Querabstand</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Radius</source>
+        <translation>Radius</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Plants</source>
+        <translation>Pflanzen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>As many as find room at its spacing</source>
+        <translation>So viele, wie bei diesem Abstand Platz finden</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Arrangement</source>
+        <translation>Anordnung</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Each number scatters them in another way, always the same for the same number</source>
+        <translation>Jede Zahl streut sie anders; dieselbe Zahl immer gleich</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>One place in</source>
+        <translation>Eine Stelle von</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Of so many places it takes one; others may stand on those between</source>
+        <translation>Von so vielen Stellen nimmt sie eine; dazwischen können andere stehen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>From place</source>
+        <translation>Ab Stelle</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>The first place that it takes</source>
+        <translation>Die erste Stelle, die sie nimmt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>It takes every place</source>
+        <translation>Sie nimmt jede Stelle</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Move</source>
+        <translation>Verschieben</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/pattern_fields.py"/>
+        <source>Change spacing</source>
+        <translation>Abstände ändern</translation>
     </message>
 </context>
 <context>
@@ -5006,6 +5255,114 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/standing.py"/>
         <source>Not saved to the file yet; a copy on this computer is offered if the program ends.</source>
         <translation>Noch nicht in der Datei gespeichert; endet das Programm, wird eine Kopie auf diesem Computer angeboten.</translation>
+    </message>
+</context>
+<context>
+    <name>StartFields</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Started</source>
+        <translation>Begonnen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>sown in place</source>
+        <translation>Direktsaat</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>raised, planted out</source>
+        <translation>vorgezogen, ausgepflanzt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>set</source>
+        <translation>gesteckt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>volunteer</source>
+        <translation>Selbstaussaat</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>In the bed from</source>
+        <translation>Im Beet ab</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>In bed from</source>
+        <translation>Im Beet ab</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Sown under glass on</source>
+        <translation>Unter Glas gesät am</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Days that the date may be off</source>
+        <translation>Tage, um die das Datum danebenliegen kann</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>known</source>
+        <translation>bekannt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source> days</source>
+        <translation> Tage</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>How many days earlier or later it may have come up; 0: it is known</source>
+        <translation>Wie viele Tage früher oder später es aufgegangen sein kann; 0: bekannt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Sown on</source>
+        <translation>Gesät am</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Give or take</source>
+        <translation>Plus/minus</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>is not moved</source>
+        <translation>fest</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>The program never proposes another date for it</source>
+        <translation>Das Programm schlägt nie ein anderes Datum vor</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Out of the bed on</source>
+        <translation>Aus dem Beet am</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Change end</source>
+        <translation>Ende ändern</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Out on</source>
+        <translation>Geräumt am</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Change start</source>
+        <translation>Beginn ändern</translation>
     </message>
 </context>
 <context>

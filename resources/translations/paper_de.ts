@@ -219,11 +219,6 @@
         <translation>Vorsicht. {hazards} Es gelten die örtlichen Vorschriften und fachkundiger Rat.</translation>
     </message>
     <message>
-        <location filename="gardencanvas/paper/bedmap/rows.py"/>
-        <source>{part}: {hazard}. {caution}</source>
-        <translation>{part}: {hazard}. {caution}</translation>
-    </message>
-    <message>
         <location filename="gardencanvas/paper/bedmap/sheets.py"/>
         <source>{what}, sheet {sheet}</source>
         <translation>{what}, Blatt {sheet}</translation>
@@ -323,6 +318,11 @@
         <location filename="gardencanvas/paper/document.py"/>
         <source>The printer took some pages and then no more.</source>
         <translation>Der Drucker nahm einige Seiten und dann keine mehr.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/paper/bedmap/rows.py"/>
+        <source>{part}: {hazard}. {caution}</source>
+        <translation type="vanished">{part}: {hazard}. {caution}</translation>
     </message>
 </context>
 </TS>

@@ -1295,7 +1295,7 @@
         <location filename="gardencanvas/words/crop_year.py"/>
         <location filename="gardencanvas/words/jobs.py"/>
         <source>set</source>
-        <translation>setzen</translation>
+        <translation>gesteckt</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/crop_year.py"/>
