@@ -21,7 +21,8 @@ from gardencanvas.canvas.palette import Palette, palette, tint_of
 from gardencanvas.canvas.symbols.draw import draw_plant
 from gardencanvas.crops.catalogue import UnknownCrop
 from gardencanvas.crops.model import Crop
-from gardencanvas.words.plain import Measure, crop_name
+from gardencanvas.words.named import shipped
+from gardencanvas.words.plain import Measure, crop_name, name_of
 
 _WIDE = 700  # pixels from which there are two columns
 
@@ -120,10 +121,11 @@ class CropPage(QDialog):
         name = crop_name(known, crop_id, variety_id)
         self.setWindowTitle(name)
         self.name.setText(name)
-        family = known.families.get(crop.family, "")
+        family = shipped(known.families.get(crop.family, ""))
         self.botanical.setText(f"{crop.botanical} · {crop.family}" + (f", {family}" if family else ""))
-        self.others.setText(", ".join((*crop.other_names, *crop.names.values())))
-        self.others.setVisible(bool(crop.other_names or crop.names))
+        others = [n for n in (crop.name, *crop.other_names, *crop.names.values()) if n != name_of(crop)]
+        self.others.setText(", ".join(dict.fromkeys(others)))
+        self.others.setVisible(bool(others))
         self._symbol.show_crop(crop, self._colours)
         self._fill(crop, variety_id)
 

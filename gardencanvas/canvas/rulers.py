@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QGraphicsView, QWidget
 
 from gardencanvas.canvas.look import Look, pen
+from gardencanvas.words.language import figure
 
 THICK = 22
 _FOOT_CM = 30.48
@@ -36,8 +37,9 @@ def number(cm: float, step_cm: float, imperial: bool) -> str:
         return f"{sign}{feet}′" if rest == 0 else f"{sign}{feet}′{rest}″"
     metres = cm / 100
     digits = 0 if step_cm >= 100 else 1 if step_cm >= 10 else 2
-    text = f"{abs(metres):.{digits}f}"
-    return f"−{text}" if metres < 0 and float(text) != 0 else text
+    rounded = round(abs(metres), digits)
+    text = figure(rounded, f".{digits}f")
+    return f"−{text}" if metres < 0 and rounded != 0 else text
 
 
 class Ruler(QWidget):

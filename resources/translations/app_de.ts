@@ -3240,17 +3240,17 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/own_form/form.py"/>
         <source>in this garden</source>
-        <translation>in diesem Garten</translation>
+        <translation>diesen Garten</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/form.py"/>
         <source>in my library, for all gardens</source>
-        <translation>in meiner Sammlung, für alle Gärten</translation>
+        <translation>alle Gärten (Sammlung)</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/form.py"/>
         <source>Keep it</source>
-        <translation>Behalten</translation>
+        <translation>Für</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/form.py"/>

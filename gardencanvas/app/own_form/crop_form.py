@@ -16,7 +16,7 @@ from gardencanvas.crops.model import Crop, Group, Habit, Harvest, Layer, Start
 from gardencanvas.crops.sense import CLASSES
 from gardencanvas.words import named
 from gardencanvas.words.crop_facts import caution, hazard_words, label
-from gardencanvas.words.plain import Measure
+from gardencanvas.words.plain import Measure, name_of
 from gardencanvas.words.sources import cited
 
 _SIZES = (
@@ -72,7 +72,7 @@ class CropForm(OwnForm):
         self.setWindowTitle(self.tr("New crop") if crop is None else self.tr("Change the crop"))
         if like is not None:
             self.body.addWidget(
-                PlainLabel(self.tr("Like {0}: change what differs.").format(like.name), "hint")
+                PlainLabel(self.tr("Like {0}: change what differs.").format(name_of(like)), "hint")
             )
         self._names()
         self._growth()

@@ -180,7 +180,7 @@ class FilterBar(QWidget):
         box.clear()
         box.addItem(self.tr("any"), ANY)
         for family in sorted({c.family for c in known.crops}):
-            common = known.families.get(family, "")
+            common = named.shipped(known.families.get(family, ""))
             box.addItem(common or family, family)
             box.setItemData(box.count() - 1, family, Qt.ItemDataRole.ToolTipRole)
         box.setCurrentIndex(max(box.findData(was), 0))
