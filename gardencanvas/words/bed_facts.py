@@ -54,7 +54,7 @@ def mixing_words(mixing: BedMixing) -> str:
         return say("as of {kinds} families", kinds=kinds)
     index = mixing.index
     told = next(told for least, told in _MIXED if index >= least)
-    return say(told, kinds=kinds, index=figure(index, ".2f"))
+    return say(told, kinds=kinds, index=figure(index, ".2f").replace("-", "−"))
 
 
 def cover_words(cover: CoverShare) -> str:
