@@ -200,7 +200,7 @@ def test_exact_numbers_in_the_inspector_make_one_undo_step(open_window, qtbot):
     main = open_window(Session(demo_garden()))
     main.session.select(["p-leek"])
     main.inspector.refresh()
-    field = main.inspector.planting.exact.lengths["spacing_m"]
+    field = main.inspector.planting.exact.pattern.lengths["spacing_m"]
     field.setFocus()
     field.selectAll()
     qtbot.keyClicks(field, "20")

@@ -184,7 +184,7 @@ class MarkItem(Part):
 
     def _round(self, xy: NDArray[np.float64]) -> MultiPoint:
         spacing = self.plants.value.pattern.spacing_m * CM
-        reach = closest(self.plants.value, self.plants.growth.full_radius_m) * CM
+        reach = closest(self.plants.value, self.plants.full_m) * CM
         return MultiPoint(xy).buffer(reach + spacing * 0.3, quad_segs=5).buffer(-spacing * 0.3, quad_segs=4)
 
     def paint(

@@ -1,6 +1,7 @@
 """A planting on the plan: where its plants are, its outline, and how it stands on the date."""
 
 from datetime import date
+from math import sqrt
 from zlib import crc32
 
 import numpy as np
@@ -9,7 +10,7 @@ from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QPainter, QPainterPath, QTransform
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
-from gardencanvas.canvas.items import order
+from gardencanvas.canvas.items import clumps, order
 from gardencanvas.canvas.items.part import Part
 from gardencanvas.canvas.look import CM, Look, tone
 from gardencanvas.canvas.shapes import from_shapely, hull, round_stations
@@ -42,10 +43,12 @@ class PlantingItem(Part):
         self.growth = growth
         self.xy: Floats = planting.stations * CM
         self.variants = station_variants(len(self.xy), crc32(planting.id.encode()))
-        full = growth.full_radius_m * CM
+        self._drawn = clumps.shown(planting.per_station, len(self.xy))
+        self.full_m = growth.full_radius_m * sqrt(planting.per_station)  # of a station, clumps and all
+        full = self.full_m * CM
         (x0, y0), (x1, y1) = self.xy.min(axis=0), self.xy.max(axis=0)
         box = QRectF(x0 - full, y0 - full, x1 - x0 + 2 * full, y1 - y0 + 2 * full)
-        self._take(from_shapely(hull(planting, growth.full_radius_m)), box.adjusted(-3, -3, 3, 3))
+        self._take(from_shapely(hull(planting, self.full_m)), box.adjusted(-3, -3, 3, 3))
         self.outline_box = self.outline.boundingRect()
         self._edges = _level_edges(self.outline)
         self._full: QPainterPath | None = None
@@ -75,6 +78,13 @@ class PlantingItem(Part):
         idle = self.look.stamped and not self.footprints
         self.setFlag(QGraphicsItem.GraphicsItemFlag.ItemHasNoContents, idle)
 
+    def drawn(self) -> tuple[Floats, NDArray[np.int64]]:
+        """Where plants are drawn on the date, and which variant each shows: of clumps, their seedlings."""
+        if self._drawn == 1 or self.state.stage != "standing":
+            return self.xy, self.variants
+        xy = clumps.clumped(self.xy, self.state.radius_m * CM, self._drawn, self.value.per_station)
+        return xy, station_variants(len(xy), crc32(self.value.id.encode()))
+
     def kind_key(self) -> tuple[object, ...]:
         """What plants must have in common to be drawn in one go."""
         state, crop = self.state, self.growth.crop
@@ -100,7 +110,7 @@ class PlantingItem(Part):
         """How far the nearest plant is from a point, in centimetres; infinite beyond its leaves."""
         away = np.hypot(self.xy[:, 0] - point.x(), self.xy[:, 1] - point.y())
         nearest = float(away.min())
-        radius = max(self.state.radius_m * CM, slack_cm)
+        radius = max(self.state.radius_m * sqrt(self.value.per_station) * CM, slack_cm)
         return nearest if nearest <= radius else float("inf")
 
     def paint(
@@ -122,7 +132,7 @@ class PlantingItem(Part):
         radius = self.state.radius_m * CM
         seed = crc32(self.growth.habit.encode())
         detail = min(detail_for(radius * self.look.scale), self.look.finest)
-        for (x, y), variant in zip(self.xy, self.variants, strict=True):
+        for (x, y), variant in zip(*self.drawn(), strict=True):
             draw_plant(
                 painter,
                 self.growth.habit,
@@ -155,9 +165,9 @@ class PlantingItem(Part):
 
     def _full_growth(self) -> QPainterPath:
         """Each plant's circle where they are few; else one outline, which is quicker to draw."""
-        full = self.growth.full_radius_m * CM
+        full = self.full_m * CM
         if len(self.xy) > _RINGS:
-            return from_shapely(round_stations(self.value, self.growth.full_radius_m))
+            return from_shapely(round_stations(self.value, self.full_m))
         path = QPainterPath()
         path.setFillRule(Qt.FillRule.WindingFill)
         for x, y in self.xy:

@@ -56,7 +56,8 @@ def stands_of(parts: Iterable[PlantingItem]) -> list[Stand]:
         groups.setdefault(part.kind_key(), []).append(part)
     stands = []
     for group in sorted(groups.values(), key=lambda g: g[0].state.height_m):
-        xy = np.concatenate([part.xy for part in group])
+        drawn = [part.drawn() for part in group]
+        xy = np.concatenate([places for places, _ in drawn])
         fragments = np.zeros((len(xy), 10))
         fragments[:, _OPACITY] = 1.0
         rests = [part.rest for part in group]
@@ -64,10 +65,10 @@ def stands_of(parts: Iterable[PlantingItem]) -> list[Stand]:
             Stand(
                 like=group[0],
                 xy=xy,
-                variants=np.concatenate([p.variants for p in group]),
+                variants=np.concatenate([variants for _, variants in drawn]),
                 fragments=fragments,
                 boxes=np.array([[r.left(), r.top(), r.right(), r.bottom()] for r in rests]),
-                ends=np.cumsum([0, *(len(p.xy) for p in group)]),
+                ends=np.cumsum([0, *(len(places) for places, _ in drawn)]),
             )
         )
     return stands
