@@ -1,0 +1,1 @@
+"""Outlines of beds from the files of other programs: maps (GeoJSON) and drawings (SVG)."""

@@ -1,0 +1,67 @@
+"""Subpaths of one figure sorted into outlines and their holes, by the fill rule of the drawing."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from shapely import LinearRing, Polygon, prepare
+
+from gardencanvas.garden.value import Point
+
+Ring = Sequence[Point]
+
+
+def nested(rings: Sequence[Ring], *, even_odd: bool) -> list[tuple[Ring, list[Ring]]] | None:
+    """Each outline with its holes; None where rings cross one another.
+
+    A ring is an outline where the ground turns from outside to inside the figure, a hole where it turns back:
+    by the number of rings round it (even-odd), or the sum of their directions (non-zero; SVG 1.1, 11.3).
+    Rings with fewer than three corners, or that cross themselves, are outlines of their own: they are judged
+    later.
+    """
+    sound = [i for i, r in enumerate(rings) if len(r) >= 4 and LinearRing(r).is_simple]
+    shapes = {i: Polygon(rings[i]) for i in sound}
+    for shape in shapes.values():
+        prepare(shape)
+    order = sorted(sound, key=lambda i: -shapes[i].area)
+    parent: dict[int, int | None] = {}
+    for place, i in enumerate(order):
+        parent[i] = None
+        for j in order[:place]:
+            if shapes[j].contains(shapes[i]):
+                parent[i] = j  # the smallest so far: they are sorted
+            elif shapes[j].intersects(shapes[i]) and _overlap(shapes[j], shapes[i]):
+                return None
+    winding: dict[int, int] = {}
+    inside: dict[int, bool] = {}
+    outer: dict[int, list[Ring]] = {}
+    holds: dict[int, int | None] = {}  # the outline that a ring lies in
+    for i in order:
+        up = parent[i]
+        turn = 1 if LinearRing(rings[i]).is_ccw else -1
+        winding[i] = (winding[up] if up is not None else 0) + turn
+        depth = _depth(parent, i)
+        inside[i] = depth % 2 == 1 if even_odd else winding[i] != 0
+        before = inside[up] if up is not None else False
+        holds[i] = holds[up] if up is not None else None
+        if inside[i] and not before:
+            outer[i] = []
+            holds[i] = i
+        elif before and not inside[i]:
+            within = holds[i]
+            if within is not None:
+                outer[within].append(rings[i])
+    found: list[tuple[Ring, list[Ring]]] = [(rings[i], outer[i]) for i in sorted(outer)]
+    return found + [(rings[i], []) for i in range(len(rings)) if i not in shapes]
+
+
+def _overlap(a: Polygon, b: Polygon) -> bool:
+    """Whether two share more than their rims."""
+    return bool(a.intersection(b).area > 1e-9 * b.area)
+
+
+def _depth(parent: dict[int, int | None], i: int | None) -> int:
+    depth = 0
+    while i is not None:
+        depth, i = depth + 1, parent[i]
+    return depth
