@@ -56,6 +56,7 @@ from gardencanvas.files.stamps import Change
 from gardencanvas.garden import edits, layouts, outlines
 from gardencanvas.garden.backdrop import Backdrop
 from gardencanvas.garden.ground import Bed
+from gardencanvas.garden.volunteers import came_up
 from tests import pseudo_locale
 
 OUT = Path(__file__).resolve().parent / "gallery"
@@ -500,6 +501,36 @@ def fill_dialog() -> QWidget:
 @state
 def fill_dialog_dark() -> QWidget:
     return _filling(window(Session(demo_garden()), dark=True, width=1024, height=700), "cabbage", 0)
+
+
+def _came_up(main: MainWindow) -> MainWindow:
+    """Calendula that came up in the wedge, and onions in clumps of four."""
+    session = main.session
+    wedge = session.layout.by_id["p-calendula"]
+    came = edits.rebuilt(wedge, start=came_up(wedge.start.on))
+    clumps = edits.rebuilt(session.layout.by_id["p-leek"], per_station=4)
+    session.propose(edits.replace(session.garden, session.layout_id, [came, clumps]), "Came up")
+    return main
+
+
+@state
+def volunteer_selected() -> MainWindow:
+    return _select(_came_up(window(Session(demo_garden()))), "p-calendula")
+
+
+@state
+def volunteer_small_dark() -> MainWindow:
+    return _select(_came_up(window(Session(demo_garden()), 1024, 700, dark=True)), "p-calendula")
+
+
+@state
+def exact_numbers() -> MainWindow:
+    main = _select(_came_up(window(Session(demo_garden()), height=1300)), "p-leek")
+    main.view.zoom_to({"p-leek"})
+    bar = main.inspector.verticalScrollBar()
+    bar.setValue(bar.maximum())
+    settle()
+    return main
 
 
 @state
