@@ -10,7 +10,8 @@ from gardencanvas.fit.capture import LEAST_LEAF
 from gardencanvas.fit.geometry import SAME_M, TOUCH_M, crossing_area
 from gardencanvas.fit.near import Pairs, near_pairs
 from gardencanvas.fit.stands import BASE, HEIGHT, IN_BED, LEAF, RADIUS, Stand
-from gardencanvas.fit.thresholds import ALIKE, UNLIKE
+from gardencanvas.fit.thresholds import ALIKE, RISE_M, UNLIKE
+from gardencanvas.light.overhead import taken_under
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
@@ -115,15 +116,17 @@ def likeness(one: Floats, two: Floats) -> Floats:
 
 
 def taken_above(low: Floats, tall: Floats) -> Floats:
-    """Share of light that the leaves of one canopy above the top of another take (Beer–Lambert).
+    """Share of light that the leaves of one canopy above the top of another take from places under them.
 
     The leaves are spread evenly from the taller canopy's underside to its top; 0 where it is not taller.
+    Light comes in from the side as well (``light.overhead``), but not in the first ``RISE_M`` above the lower
+    one, in which plants beside it are not counted as taking any.
     """
     depth = tall[HEIGHT] - tall[BASE]
-    above = tall[HEIGHT] - np.maximum(low[HEIGHT], tall[BASE])
-    part = np.clip(above / np.maximum(depth, 1e-9), 0.0, 1.0)
-    share: Floats = -np.expm1(-tall[LEAF] * part)
-    return share
+    above = np.maximum(tall[HEIGHT] - np.maximum(low[HEIGHT], tall[BASE]), 0.0)
+    part = np.minimum(above / np.maximum(depth, 1e-9), 1.0)
+    free = np.maximum(above - RISE_M, 0.0) / np.maximum(tall[RADIUS], 1e-6)
+    return taken_under(tall[LEAF] * part, free)
 
 
 def _sides(pairs: Pairs, one: Floats, two: Floats, growth: Sequence[Floats]) -> tuple[Side, Side]:
@@ -137,7 +140,7 @@ def _sides(pairs: Pairs, one: Floats, two: Floats, growth: Sequence[Floats]) -> 
     lens = _lens(r[spell], s[spell], pairs.distance_m[pair])
     alike = likeness(one, two)
     a_low = one[HEIGHT] < two[HEIGHT]
-    taken = np.where(a_low, taken_above(one, two), taken_above(two, one))
+    taken = taken_above(np.where(a_low, one, two), np.where(a_low, two, one))
     low_area = np.maximum(np.pi * np.where(a_low, r, s) ** 2, 1e-12)
     # discs as if they lay over each other at random: light comes from all sides, not from above alone
     light = np.log1p(-np.minimum(lens / low_area[spell], 1.0) * np.minimum(taken, 0.999)[spell])

@@ -256,7 +256,7 @@ def test_tender_crops_are_never_started_before_the_frosts_are_over(crop):
     """The site's last frost is 28 April, its first 20 October; these three die of frost."""
     before = garden(
         rows(crop, "tender", 0.3, day(5, 20), spacing=0.6),
-        rows("cabbage", "cabbage", 0.4, day(5, 20), spacing=0.45),
+        rows("cabbage", "cabbage", 0.36, day(5, 20), spacing=0.45),
     )
     layout = before.layout(LAYOUT)
     report = check(before, LAYOUT)
@@ -325,7 +325,7 @@ def test_the_search_is_the_same_each_time():
 def tall_before_low(latitude, y_maize, y_bean):
     """Sweetcorn between the noon sun and dwarf beans, in a bed 3 m wide that runs east and west."""
     value = garden(
-        rows("sweetcorn", "maize", y_maize, day(5, 15), "sown", 0.2, 0.4, 2),
+        rows("sweetcorn", "maize", y_maize, day(5, 15), "sown", 0.2, 0.4, 3),
         rows("dwarf-bean", "bean", y_bean, day(6, 1), "sown", 0.1),
         beds=(bed(length=3.6, width=3.0),),
     )
@@ -338,7 +338,7 @@ def test_what_throws_shade_is_put_on_the_side_from_which_the_shade_falls_outside
 
     On the plan y runs down and north is up, so north is towards smaller y.
     """
-    value = tall_before_low(latitude, 1.9 if sign < 0 else 0.1, 1.7 if sign < 0 else 0.8)
+    value = tall_before_low(latitude, 1.9 if sign < 0 else 0.1, 1.7 if sign < 0 else 1.2)
     checker, findings = troubles(value)
     shading = [f for f in findings if f.kind is Kind.SHADING and f.plantings[0] == "bean"]
     assert shading
