@@ -22,6 +22,8 @@ Floats = NDArray[np.float64]
 
 _HEIGHTS = np.concatenate([[0.0], np.geomspace(0.1, 40.0, 23)])  # of the leaves overhead, in radii
 _DEPTHS = np.concatenate([[0.0], np.geomspace(0.05, 8.0, 19)])  # k L of the leaves overhead
+_ROWS, _COLUMNS = np.arange(float(len(_HEIGHTS))), np.arange(float(len(_DEPTHS)))
+_WIDE = len(_DEPTHS) + 1
 _ELEVATIONS, _RIMS = 16, 16
 
 
@@ -35,21 +37,24 @@ def taken_under(depth: Floats, height: Floats) -> Floats:
     height
         From these places to the top of the canopy, over its radius, same shape.
     """
-    high = np.interp(height, _HEIGHTS, np.arange(len(_HEIGHTS)))
-    deep = np.interp(depth, _DEPTHS, np.arange(len(_DEPTHS)))
-    row = np.minimum(high.astype(np.intp), len(_HEIGHTS) - 2)
-    column = np.minimum(deep.astype(np.intp), len(_DEPTHS) - 2)
+    closed = taken(1.0, depth)
+    if not height.any():
+        return closed
+    high, deep = np.interp(height, _HEIGHTS, _ROWS), np.interp(depth, _DEPTHS, _COLUMNS)
+    row, column = high.astype(np.intp), deep.astype(np.intp)
     part, across = high - row, deep - column
+    corner = row * _WIDE + column
     table = _table()
-    low = table[row, column] * (1.0 - across) + table[row, column + 1] * across
-    up = table[row + 1, column] * (1.0 - across) + table[row + 1, column + 1] * across
-    share: Floats = (low * (1.0 - part) + up * part) * taken(1.0, depth)
+    here, below = table.take(corner), table.take(corner + _WIDE)
+    here += (table.take(corner + 1) - here) * across
+    below += (table.take(corner + _WIDE + 1) - below) * across
+    share: Floats = (here + (below - here) * part) * closed
     return share
 
 
 @lru_cache(maxsize=1)
 def _table() -> Floats:
-    """Share taken over that of a closed canopy, shape (heights, depths)."""
+    """Share taken over that of a closed canopy, by height and depth, last row and column twice; flat."""
     sine = np.sqrt((np.arange(_ELEVATIONS) + 0.5) / _ELEVATIONS)  # equal parts of an even sky's light
     cosine = np.sqrt(1.0 - sine * sine)
     rim = _rims()
@@ -61,7 +66,7 @@ def _table() -> Floats:
             passed = np.exp(-dense[:, None] * way).mean(axis=1)
             shares[k, 1:] = (1.0 - passed[1:]) / -np.expm1(-_DEPTHS[1:])
     shares[:, 0] = shares[:, 1]
-    return shares
+    return np.pad(shares, ((0, 1), (0, 1)), mode="edge").ravel()
 
 
 def _rims() -> Floats:

@@ -7,7 +7,8 @@ from gardencanvas.fit.report import Verdict
 from tests.oracles.pairs import LAYOUTS, TABLE, as_tried, between, by_turns, design, misses, pairs
 
 # Where the engine stands, and may not fall behind. An addition between rows of a full stand is closer than
-# most of the trials: the pair that clashes there, cowpea under tomato, was tried in rows by turns. No pair on record fails outright; those that only compete lose a quarter at most.
+# most of the trials: the pair that clashes there, cowpea under tomato, was tried in rows by turns. No pair on
+# record fails outright; those that only compete lose a quarter at most.
 CLASHES_BETWEEN, SILENT_BETWEEN = 1, 9
 
 
