@@ -1,12 +1,17 @@
 """The Arrange menu in the window: what each command does, previews, reasons, and one undo step each."""
 
+from datetime import date
+
 import numpy as np
 import pytest
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication, QDialog
 
 from gardencanvas.app.session import Session
+from gardencanvas.garden import edits
+from gardencanvas.garden.pattern import RingPattern
 from gardencanvas.garden.places import bounds
+from tests.garden.makers import row
 from tests.window.hand import two_rows
 
 
@@ -105,3 +110,48 @@ def test_unlike_plantings_are_not_joined_and_the_reason_is_said(main):
     main.actions_.all["join"].trigger()
     assert main.session.garden is before
     assert "differ in crop" in main.statusBar().currentMessage()
+
+
+def test_three_rows_get_equal_gaps_in_one_step(main):
+    session = main.session
+    third = row("onions", "onion", 0.1, 0.2, on=date(2027, 4, 1))
+    session.propose(edits.add(session.garden, "l1", [third]), "Add")
+    session.select(["leeks", "beets", "onions"])
+    main.actions_.all["gaps down"].trigger()
+    tops = sorted(bounds([layout(main).by_id[i]])[1] for i in ("leeks", "beets", "onions"))
+    assert np.diff(tops) == pytest.approx([0.3, 0.3])  # 10, 20 and 70 cm down, each 30 cm wide
+    session.history.undo()
+    assert bounds([layout(main).by_id["onions"]])[1] == pytest.approx(0.2)
+
+
+def test_a_row_is_repeated_in_a_grid(main):
+    main.session.select(["leeks"])
+
+    def twice(dialog):
+        dialog.across.setValue(1)
+        dialog.down.setValue(3)
+        dialog.step_y.setValue(40.0)
+        dialog.accept()
+
+    in_dialog(twice)
+    main.actions_.all["repeat"].trigger()
+    across = sorted(p.stations[0, 1] for p in layout(main).plantings if p.crop == "leek")
+    assert across == pytest.approx([0.25, 0.65, 1.05])
+
+
+def test_two_crops_share_the_places_of_a_ring(main):
+    session = main.session
+    ring = RingPattern(origin=(1.8, 2.6), radius_m=0.4, spacing_m=0.1)
+    session.propose(edits.add(session.garden, "l1", [row("ring", "lettuce", pattern=ring)]), "Add")
+    assert main.actions_.all["share places"].toolTip() == "Select one planting first."
+    session.select(["ring"])
+    main.tin.reveal("radish", None)
+    main.actions_.all["share places"].trigger()
+    lettuce, radish = layout(main).by_id["ring"], layout(main).plantings[-1]
+    assert (radish.crop, lettuce.pattern.count, radish.pattern.count) == ("radish", 13, 12)
+    x, y = (np.concatenate([lettuce.stations, radish.stations]) - (1.8, 2.6)).T
+    order = np.argsort(np.round(np.arctan2(y, x) % (2 * np.pi), 9))
+    assert (np.diff(order < 13) != 0).all()  # lettuce, radish, lettuce, radish …
+    assert session.selection == {"ring", radish.id}
+    session.history.undo()
+    assert layout(main).by_id["ring"].pattern.count == 25

@@ -6,8 +6,9 @@ from PySide6.QtCore import QPoint, Qt
 from shapely import Point, Polygon
 
 from gardencanvas.fit import check
-from gardencanvas.garden import edits
-from gardencanvas.garden.ground import Path, RingSupport
+from gardencanvas.garden import edits, outlines
+from gardencanvas.garden.ground import Bed, Path, RingSupport
+from tests.garden.makers import garden
 from tests.window.hand import Hand, two_rows
 
 KEY = Qt.Key
@@ -74,6 +75,36 @@ def test_an_edging_follows_the_side_of_a_path_that_is_nearer(hand):
     planting = added(hand)
     half = planting.pattern.spacing_m / 2
     assert planting.stations[:, 0] == pytest.approx(np.full(planting.pattern.count, 5.2 + half))
+
+
+CURVED = outlines.curved(((0.5, 2.2), (2.0, 1.9), (3.2, 2.6), (2.6, 3.6), (1.0, 3.4)))
+SHAPES = {
+    "round": outlines.circle((1.8, 2.8), 0.9),
+    "curved": CURVED,
+    "keyhole": outlines.keyhole((1.8, 2.8), 0.95, 0.3, 0.3),
+    "corner": ((0.5, 2.0), (3.0, 2.0), (3.0, 2.8), (1.5, 2.8), (1.5, 3.6), (0.5, 3.6)),
+}
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+def test_an_edging_follows_corners_and_curves_half_its_spacing_within_the_rim(qtbot, shape):
+    rim = Polygon(SHAPES[shape])
+    edged = Bed(id="edged", name="Edged", outline=SHAPES[shape])
+    hand = Hand(qtbot, garden(beds=(edged,)))
+    hand.view.fit()
+    at = rim.exterior.interpolate(0.1, normalized=True)
+    inside = at.x + (1.8 - at.x) * 0.1, at.y + (2.8 - at.y) * 0.1
+    carry(hand, "french-marigold", *inside, "edging")
+    hand.view.carry_drop()
+    pattern = hand.layout.plantings[0].pattern
+    assert pattern.kind == "edging"
+    away = [rim.exterior.distance(Point(*xy)) for xy in pattern.stations]
+    assert min(away) >= pattern.spacing_m / 2 - 0.002
+    assert max(away) <= pattern.spacing_m / 2 * 2**0.5 + 0.002  # round a corner that points inwards
+    assert all(rim.covers(Point(*xy)) for xy in pattern.stations)
+    # they go all the way round, as many as the line within the rim holds
+    line = rim.buffer(-pattern.spacing_m / 2, join_style="mitre").exterior.length
+    assert len(away) == pytest.approx(line / pattern.spacing_m, abs=1)
 
 
 def test_between_the_rows_lies_midway_and_every_place_gets_its_verdict(hand, qtbot):

@@ -13,8 +13,11 @@ from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.mirroring import Sides, mirror
 from gardencanvas.garden.planting import Planting
+from gardencanvas.garden.sharing import share, sharers
 from gardencanvas.garden.splitting import join, parts_of
 from gardencanvas.garden.stations import with_all_places
+from gardencanvas.garden.value import new_id
+from gardencanvas.season.usual_start import usual_start
 
 Edit = Callable[[Garden], Garden]
 
@@ -36,6 +39,10 @@ class ArrangeMenu(QObject):
         menus.add(
             menu, "all places", self.tr("&Plant all places again"), self._all_places,
             why_not=self._nothing_left_out,
+        )  # fmt: skip
+        menus.add(
+            menu, "share places", self.tr("S&hare its places with the seed tin’s crop"), self._share,
+            "Ctrl+Shift+J", self._not_shared,
         )  # fmt: skip
 
     def _mirrors(self, menu: QMenu) -> None:
@@ -112,6 +119,14 @@ class ArrangeMenu(QObject):
             return ""
         return self.tr("Select a planting of which single plants were left out or moved first.")
 
+    def _not_shared(self) -> str:
+        plantings = self._plantings()
+        if len(plantings) != 1 or len(self._menus.session.selection) != 1:
+            return self.tr("Select one planting first.")
+        if plantings[0].pattern.places < 2:
+            return self.tr("It is a single plant.")
+        return self.tr("It is locked; unlock it first.") if plantings[0].locked else ""
+
     # what is done
 
     def _do(self, text: str, edit: Edit) -> None:
@@ -145,6 +160,27 @@ class ArrangeMenu(QObject):
         session = self._menus.session
         ids = [p.id for p in self._plantings()]
         self._do(self.tr("Join {0}"), lambda g: join(g, session.layout_id, ids)[0])
+
+    def _share(self) -> None:
+        """Put the seed tin's crop on some of a planting's places, in turns with what stands there."""
+        session, key = self._menus.session, self._window.tin.current
+        if key is None:
+            self._window.say(self.tr("Choose a crop in the seed tin first."))
+            return
+        (planting,), layout = self._plantings(), session.layout
+        crop = session.catalogue.resolve(*key)
+        start = usual_start(session.garden.site, crop, layout.year, layout.first_month)
+        newcomer = edits.made(
+            Planting, id=new_id("planting"), crop=key[0], varieties=(key[1],) if key[1] else (),
+            pattern=planting.pattern, start=start,
+        )  # fmt: skip
+        self._do(
+            self.tr("Share the places of {0}"),
+            lambda g: share(g, session.layout_id, planting.id, newcomer),
+        )
+        found = session.layout.by_id.get(newcomer.id)
+        if isinstance(found, Planting):
+            session.select(p.id for p in sharers(session.layout, found))
 
     def _all_places(self) -> None:
         session = self._menus.session
