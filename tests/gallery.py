@@ -8,6 +8,7 @@
 """
 
 import argparse
+import json
 import os
 import sys
 import tempfile
@@ -30,6 +31,7 @@ from PySide6.QtWidgets import QApplication, QMessageBox, QWidget
 
 from gardencanvas.app import filing, language, theme
 from gardencanvas.app.background.reading import written
+from gardencanvas.app.beds_from_file import BedsDialog
 from gardencanvas.app.comparing.dialog import ComparisonDialog
 from gardencanvas.app.comparing.layouts_dialog import LayoutsDialog
 from gardencanvas.app.comparing.plans_dialog import PlansDialog
@@ -52,12 +54,14 @@ from gardencanvas.files import garden_to_bytes, save_garden
 from gardencanvas.files.keeping.journals import Head, write_journal
 from gardencanvas.files.keeping.sittings import Holder, Sitting
 from gardencanvas.files.keeping.versions import keep_version
+from gardencanvas.files.outlines.reading import read_outlines
 from gardencanvas.files.stamps import Change
 from gardencanvas.garden import edits, layouts, outlines
 from gardencanvas.garden.backdrop import Backdrop
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.volunteers import came_up
 from tests import pseudo_locale
+from tests.reading_windows import clipped, names_in, untranslated
 
 OUT = Path(__file__).resolve().parent / "gallery"
 Made = TypeVar("Made", bound=QWidget)
@@ -832,6 +836,55 @@ def background_scaled() -> MainWindow:
     return main
 
 
+_ALLOTMENT = """<svg xmlns="http://www.w3.org/2000/svg" width="210mm" height="148mm" viewBox="0 0 210 148">
+<rect id="Nursery" x="10" y="10" width="60" height="24" rx="3"/>
+<rect id="Roots" x="10" y="44" width="60" height="24"/>
+<path id="Kidney" d="M90 20c20-20 60-10 50 20s-30 10-40 30-40-20-10-50z"/>
+<path id="Keyhole" fill-rule="evenodd"
+ d="M30 110a24 24 0 1 1 48 0a24 24 0 1 1-48 0zM46 110a8 8 0 1 1 16 0a8 8 0 1 1-16 0z"/>
+<path id="Bow tie" d="M110 90l40 40v-40l-40 40z"/>
+<path d="M160 20l10 90"/><text x="5" y="5">plot</text></svg>"""
+
+
+def _beds_from(name: str, text: str, main: MainWindow) -> QWidget:
+    path = Path(tempfile.mkdtemp(prefix="gardencanvas-gallery-")) / name
+    path.write_text(text)
+    dialog = BedsDialog(main, name, read_outlines(path))
+    dialog.refresh()
+    dialog.show()
+    settle()
+    return dialog
+
+
+@state
+def beds_from_a_drawing() -> QWidget:
+    return _beds_from("allotment.svg", _ALLOTMENT, window(Session(demo_garden())))
+
+
+@state
+def beds_from_a_drawing_on_the_plan() -> MainWindow:
+    main = window(Session(demo_garden()))
+    main.held = _beds_from("allotment.svg", _ALLOTMENT, main)
+    main.held.hide()
+    settle()
+    return main
+
+
+@state
+def beds_from_a_map_dark() -> QWidget:
+    ring = [[5.0, 52.0], [5.0001, 52.00002], [5.00009, 52.00006], [4.99998, 52.00005], [5.0, 52.0]]
+    features = [
+        {
+            "type": "Feature",
+            "properties": {"name": name},
+            "geometry": {"type": "Polygon", "coordinates": [[[x + by, y] for x, y in ring]]},
+        }
+        for name, by in (("East border", 0.0), ("West border", -0.00015))
+    ]
+    text = json.dumps({"type": "FeatureCollection", "features": features})
+    return _beds_from("plot.geojson", text, window(Session(new_garden(2027)), 1024, 700, dark=True))
+
+
 @state
 def fault_dialog() -> QWidget:
     from gardencanvas.app.faults import Faults
@@ -863,6 +916,12 @@ def main(arguments: list[str]) -> None:
     for name in asked.names or list(SHOWN):
         shown = SHOWN[name]()
         shown.grab().save(str(folder / f"{name}.png"))
+        if asked.pseudo:
+            garden = (
+                shown if isinstance(shown, MainWindow) else shown.parentWidget().window()
+            ).session.garden
+            for fault in (*untranslated(shown, names_in(garden)), *(f"clipped {c}" for c in clipped(shown))):
+                print(f"  {fault}")  # noqa: T201
         under = shown if isinstance(shown, MainWindow) else shown.parentWidget().window()
         under.session.history.set_clean()
         under.close()

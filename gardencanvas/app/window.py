@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QApplication, QFrame, QMainWindow, QSplitter, QTab
 
 from gardencanvas.app import settings, theme
 from gardencanvas.app.background.laying import Background
-from gardencanvas.app.background.reading import SUFFIXES
+from gardencanvas.app.background.reading import SUFFIXES as PICTURES
 from gardencanvas.app.filing import Filing
 from gardencanvas.app.findings.panel import FindingsPanel
 from gardencanvas.app.inspector.backdrop_fields import BackdropFields
@@ -28,6 +28,8 @@ from gardencanvas.canvas.view import PlanView
 from gardencanvas.files import SUFFIX
 from gardencanvas.files.stamps import Change
 from gardencanvas.words.plain import Measure, Units
+
+OUTLINES = (".geojson", ".svg")  # of files that are dropped
 
 
 class MainWindow(QMainWindow):
@@ -255,7 +257,16 @@ class MainWindow(QMainWindow):
         if path.suffix == SUFFIX:
             self.open_path(path)
         else:
-            QTimer.singleShot(0, self, lambda: self.background.offer(path))  # the drag ends first
+            QTimer.singleShot(0, self, lambda: self._take_in(path))  # the drag ends first
+
+    def _take_in(self, path: Path) -> None:
+        """Offer a picture as background, and outlines of a map or drawing as beds."""
+        if path.suffix.lower() in PICTURES:
+            self.background.offer(path)
+        else:
+            from gardencanvas.app import beds_from_file  # not needed to start
+
+            beds_from_file.show(self, path)
 
     def changeEvent(self, event: QEvent) -> None:
         super().changeEvent(event)
@@ -284,9 +295,9 @@ def _framed(inside: QWidget) -> QFrame:
 
 
 def _dropped(event: QDropEvent) -> Path | None:
-    """The first file of a drag that the window can use: a garden, or a picture to lie under the plan."""
+    """The first file of a drag that the window can use: a garden, a picture, a map or a drawing."""
     for url in event.mimeData().urls():
         path = Path(url.toLocalFile())
-        if url.isLocalFile() and (path.suffix == SUFFIX or path.suffix.lower() in SUFFIXES):
+        if url.isLocalFile() and (path.suffix == SUFFIX or path.suffix.lower() in (*PICTURES, *OUTLINES)):
             return path
     return None

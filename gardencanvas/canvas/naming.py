@@ -1,6 +1,6 @@
 """What things are called in the names of undo steps and hints of the plan."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from PySide6.QtCore import QCoreApplication
 
@@ -64,10 +64,10 @@ def next_name(garden: Garden, layout: Layout, kind: str) -> str:
     return whole
 
 
-def next_bed_name(layout: Layout) -> str:
-    """A name that no bed has yet: ``Bed 4``."""
-    taken = {bed.name for bed in layout.beds}
-    number = len(layout.beds) + 1
+def next_bed_name(layout: Layout, more: Collection[str] = ()) -> str:
+    """A name that no bed has yet, nor is among ``more``: ``Bed 4``."""
+    taken = {bed.name for bed in layout.beds} | set(more)
+    number = len(layout.beds) + len(more) + 1
     while (name := translate("Canvas", "Bed {0}").format(number)) in taken:
         number += 1
     return name

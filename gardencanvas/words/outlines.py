@@ -66,6 +66,16 @@ def fault(why: Why) -> str:
     }.get(why, say("cannot be read"))
 
 
+def would_come(beds: int, area: str) -> str:
+    """How many beds would be drawn, their area together, and where."""
+    return say_many(
+        "{n} bed, {area}, to the right of what is drawn. It can be moved from there.",
+        "{n} beds, {area} together, to the right of what is drawn. They can be moved from there.",
+        beds,
+        area=area,
+    )
+
+
 def passed_over(passed: Counter[Why]) -> str:
     """What of a file was not looked at, as sentences; empty where that is nothing."""
     told = []

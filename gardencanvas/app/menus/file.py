@@ -33,6 +33,8 @@ class FileMenu(QObject):
         menus.add(menu, "versions", self.tr("Earlier &versions…"), self._versions, None, self._no_file)
         menus.add(menu, "recover", self.tr("Unsaved &work of before…"), self._recover)
         menu.addSeparator()
+        menus.add(menu, "beds from file", self.tr("Beds &from a file…"), self._beds)
+        menu.addSeparator()
         bed_map = self.tr("Print or save the &bed map…")
         menus.add(menu, "bed map", bed_map, self._bedmap, "Ctrl+P", self._no_bed)
         menus.add(
@@ -99,6 +101,11 @@ class FileMenu(QObject):
         from gardencanvas.app.recovery_dialog import offer_work  # not needed to start
 
         offer_work(self._window, asked=True)
+
+    def _beds(self) -> None:
+        from gardencanvas.app import beds_from_file  # not needed to start
+
+        beds_from_file.ask(self._window)
 
     def _picture(self) -> None:
         from gardencanvas.app.printing.picture_dialog import PictureDialog  # not needed to start

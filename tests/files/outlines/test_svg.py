@@ -189,7 +189,7 @@ def test_a_sheared_circle_is_the_ellipse_that_it_is():
     ],
 )
 def test_a_drawing_within_a_drawing(how, left, top):
-    """SVG 1.1, 7.8: a box of 60 × 60 in a viewport of 30 × 20 at 5, 60 shrinks to a third (sliced: a half)."""
+    """SVG 1.1, 7.8: a box of 60 × 60 in a viewport of 30 × 20 shrinks to a third (sliced: a half)."""
     inner = f'<svg x="5" y="60" width="30" height="20" viewBox="0 0 60 60" preserveAspectRatio="{how}">'
     inner = inner.replace(' preserveAspectRatio=""', "")
     body = f'<rect width="100" height="9"/>{inner}<rect width="30" height="30"/></svg>'
