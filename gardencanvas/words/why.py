@@ -70,8 +70,9 @@ def _shaded(_: Finding, __: Measure) -> str:
         "Light that reaches a plant is that of the open sky, less what fixtures hide, less what taller "
         "leaves over it take (Beer–Lambert: 1 − exp(−k × leaf area), on the part of its footprint they "
         "cover, and less the slenderer they are, because light comes in from the side), less what taller "
-        "plants beside it hide of the sky and of the sun's path at this latitude, month by month. Each week counts by its sunlight and by how large the plant is. Below "
-        "what a full crop needs it strains, below what it needs to crop at all it clashes."
+        "plants beside it hide of the sky and of the sun's path at this latitude, month by month. Each "
+        "week counts by its sunlight and by how large the plant is. Below what a full crop needs it "
+        "strains, below what it needs to crop at all it clashes."
     )
 
 
