@@ -33,6 +33,7 @@ def _texts() -> Iterator[str]:
         yield interaction.what
         if interaction.size is not None:
             yield interaction.size.unit
+    yield from (source.title for source in known.sources.values() if not source.author)
     yield from (bound.why for bound in BOUNDS.values())
 
 

@@ -15,13 +15,14 @@ from gardencanvas.words.language import speak
 OPEN, CLOSE = "⟦", "⟧"
 _ACCENTED = str.maketrans("aeiounycsAEIOUNYCS", "áéíôüñýçšÁÉÍÔÜÑÝÇŠ")
 _KEPT = re.compile(r"(\{[^}]*\}|\(\*\.[^)]*\)|;;|&\w)")
+_DATE = re.compile(r"[dMy. ]+")  # how a day is written, not a text
 LONGER = 0.4
 """How much longer German and its like run than English: 30 to 40 % for whole sentences (common practice)."""
 
 
 def pseudo(text: str) -> str:
     """A text in that language; placeholders, mnemonics and the ends of file names stay."""
-    if not text.strip():
+    if not text.strip() or _DATE.fullmatch(text):
         return text
     parts = _KEPT.split(text)
     accented = "".join(part if number % 2 else part.translate(_ACCENTED) for number, part in enumerate(parts))

@@ -3,7 +3,7 @@
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 from gardencanvas.app.search_list import Entry, SearchList
@@ -20,7 +20,7 @@ def find_command(window: "MainWindow") -> SearchList:
     """A list of every command by name, with its menu and keys; one that cannot be done says why."""
     entries = []
     for name, action in window.actions_.all.items():
-        keys = action.shortcut().toString()
+        keys = action.shortcut().toString(QKeySequence.SequenceFormat.NativeText)
         place = " › ".join(_menus(action))
         entries.append(
             Entry(

@@ -81,7 +81,8 @@ class SuccessionDialog(QDialog):
         column = QVBoxLayout(self)
         column.setSpacing(10)
         column.addWidget(ElidedLabel(planting_name(self._session.catalogue, self._planting), "title"))
-        column.addLayout(self._form())
+        self._form_lines = self._form()
+        column.addLayout(self._form_lines)
         self.message = PlainLabel()
         column.addWidget(self.message)
         self.table = self._table()
@@ -98,8 +99,9 @@ class SuccessionDialog(QDialog):
         column.addWidget(self.buttons)
         # Its size is the grower's: a message that comes and goes must not make it jump.
         column.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
-        self.setMinimumSize(400, 440)
-        self.resize(460, 560)
+        wide = self._form_lines.minimumSize().width() + 2 * column.contentsMargins().left()
+        self.setMinimumSize(max(400, wide), 440)
+        self.resize(max(460, wide), 560)
 
     def _form(self) -> QFormLayout:
         form = QFormLayout()

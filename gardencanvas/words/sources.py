@@ -22,9 +22,10 @@ def cited(catalogue: Catalogue, source_id: str) -> str:
     source = catalogue.sources.get(source_id)
     if source is None:
         return source_id
-    author = f"{source.author}: " if source.author else ""
+    if not source.author:  # a general figure, said in a sentence of ours
+        return shipped(source.title)
     year = f" ({source.year})" if source.year else ""
-    return f"{author}{source.title}{year}"
+    return f"{source.author}: {source.title}{year}"
 
 
 def origin(

@@ -30,6 +30,11 @@
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
+        <source>S&amp;hare its places with the seed tin’s crop</source>
+        <translation>Stellen mit der Kultur der Saatgutkiste &amp;teilen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Mirror left and ri&amp;ght</source>
         <translation>&amp;Links und rechts spiegeln</translation>
     </message>
@@ -142,6 +147,16 @@
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Join {0}</source>
         <translation>{0} vereinen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/arrange.py"/>
+        <source>Choose a crop in the seed tin first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/arrange.py"/>
+        <source>Share the places of {0}</source>
+        <translation>Stellen teilen mit {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
@@ -590,6 +605,112 @@
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Change soil depth</source>
         <translation>Bodentiefe ändern</translation>
+    </message>
+</context>
+<context>
+    <name>BedsDialog</name>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Bed</source>
+        <translation>Beet</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Area</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Outlines that can become beds</source>
+        <translation>Umrisse, die Beete werden können</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Width of all outlines together on the ground</source>
+        <translation>Breite aller Umrisse zusammen am Boden</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>All together are wide</source>
+        <translation>Alle zusammen sind breit</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Type the width that was measured: the drawing does not give it.</source>
+        <translation>Die gemessene Breite tippen: Die Zeichnung nennt sie nicht.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>As drawn, at its true size.</source>
+        <translation>Wie gezeichnet, in wahrer Größe.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>On its sheet the drawing is {0} wide. Type the width on the ground.</source>
+        <translation>Auf dem Blatt ist die Zeichnung {0} breit. Die Breite am Boden tippen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>longitude and latitude</source>
+        <translation>Länge und Breite</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>metres to the east and north</source>
+        <translation>Meter nach Osten und Norden</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>What the numbers of the map mean</source>
+        <translation>Was die Zahlen der Karte bedeuten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Its numbers are</source>
+        <translation>Ihre Zahlen sind</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>“{0}” is no length. Write 12.4 m, 1240 cm or 40′ 8″.</source>
+        <translation>„{0}“ ist keine Länge. 12,4 m oder 1240 cm schreiben.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Nothing is ticked that could become a bed.</source>
+        <translation>Nichts angekreuzt, was ein Beet werden könnte.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>without a name</source>
+        <translation>ohne Namen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Draw the beds</source>
+        <translation>Beete zeichnen</translation>
+    </message>
+</context>
+<context>
+    <name>BedsFromFile</name>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Beds from a file</source>
+        <translation>Beete aus einer Datei</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Maps and drawings ({0})</source>
+        <translation>Karten und Zeichnungen ({0})</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Reading the outlines…</source>
+        <translation>Umrisse werden gelesen …</translation>
     </message>
 </context>
 <context>
@@ -1367,6 +1488,11 @@
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Unsaved &amp;work of before…</source>
         <translation>Ungespeicherte &amp;Arbeit von früher …</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/file.py"/>
+        <source>Beds &amp;from a file…</source>
+        <translation>Beete aus &amp;Datei …</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
@@ -2689,6 +2815,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
 <context>
     <name>MainWindow</name>
     <message>
+        <location filename="gardencanvas/app/beds_from_file.py"/>
+        <source>Beds from a file</source>
+        <translation>Beete aus einer Datei</translation>
+    </message>
+    <message>
         <location filename="gardencanvas/app/clipboard.py"/>
         <source>Copied.</source>
         <translation>Kopiert.</translation>
@@ -3961,7 +4092,7 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
         <source>E or W</source>
-        <translation>O oder W</translation>
+        <translation>E (Ost) oder W</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/site/position.py"/>
@@ -5559,7 +5690,7 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/tool_row.py"/>
         <source>Fit</source>
-        <translation>Einpassen</translation>
+        <translation>Alles</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/tool_row.py"/>
@@ -5936,6 +6067,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/comparing/plot.py"/>
         <source>{line}: {most} {unit} at most</source>
         <translation>{line}: höchstens {most} {unit}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/side_view.py"/>
+        <source>{name}: {height} high, roots {depth} deep</source>
+        <translation>{name}: {height} hoch, Wurzeln {depth} tief</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/own_form/reading_numbers.py"/>

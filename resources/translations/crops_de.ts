@@ -2950,6 +2950,71 @@
     </message>
     <message>
         <location filename="resources/crops"/>
+        <source>Common practice among growers; no single source</source>
+        <translation>Übliche Praxis unter Gärtnern; keine einzelne Quelle</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>The grower's own figure</source>
+        <translation>Eigene Angabe</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>General figure across United States extension bulletins on vegetables, herbs and annual flowers</source>
+        <translation>Allgemeine Angabe aus Beratungsblättern der USA zu Gemüse, Kräutern und Sommerblumen</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Lists of shade tolerant vegetables in extension bulletins</source>
+        <translation>Listen schattenverträglicher Gemüse in Beratungsblättern</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>General rotation advice: three to four years between members of one family</source>
+        <translation>Allgemeiner Rat zur Fruchtfolge: drei bis vier Jahre zwischen Gliedern einer Pflanzenfamilie</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>General figure across seed technology handbooks</source>
+        <translation>Allgemeine Angabe aus Handbüchern der Saatguttechnik</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Oxalate and nitrate in leaf vegetables: general statement of nutrition texts</source>
+        <translation>Oxalat und Nitrat in Blattgemüse: allgemeine Aussage der Ernährungsliteratur</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Crop mixtures and Thrips tabaci on onion (abstract)</source>
+        <translation>Crop mixtures and Thrips tabaci on onion (Zusammenfassung)</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Contact allergy to the daisy family (sesquiterpene lactones): general statement of dermatology texts</source>
+        <translation>Kontaktallergie gegen Korbblütler (Sesquiterpenlactone): allgemeine Aussage der Hautheilkunde</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Median of related crops in this catalogue</source>
+        <translation>Median verwandter Kulturen in diesem Katalog</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Reckoned from other values of the same crop</source>
+        <translation>Aus anderen Werten derselben Kultur berechnet</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Trial of maize, bean and squash grown alone and together, with the Catawba</source>
+        <translation>Versuch mit Mais, Bohne und Kürbis, allein und zusammen angebaut, mit den Catawba</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
+        <source>Garden tradition, as handed on in handbooks</source>
+        <translation>Gartenüberlieferung, wie sie Handbücher weitergeben</translation>
+    </message>
+    <message>
+        <location filename="resources/crops"/>
         <source>mosses and mats to hops on a pole and small trees</source>
         <translation>von Moosen und Matten bis zu Hopfen an der Stange und kleinen Bäumen</translation>
     </message>

@@ -2819,6 +2819,131 @@
         <translation>Spalier</translation>
     </message>
     <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{name} cannot be read: {reason}.</source>
+        <translation>{name} ist nicht lesbar: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{name} is larger than {most} MB.</source>
+        <translation>{name} ist größer als {most} MB.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{name} holds too much to draw beds from: {count} parts, and at most {most} are taken.</source>
+        <translation>{name} enthält zu viel, um Beete daraus zu zeichnen: {count} Teile; höchstens {most} werden genommen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>The outlines in {name} reach {span} across; a plan reaches {most}. Its numbers may mean something else.</source>
+        <translation>Die Umrisse in {name} reichen über {span}; ein Plan reicht {most} weit. Die Zahlen bedeuten vielleicht etwas anderes.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{name} declares entities of its own, which can be used to do harm; save it as plain SVG first.</source>
+        <translation>{name} erklärt eigene Entitäten, die Schaden anrichten können; zuerst als einfaches SVG speichern.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{name} is nested too deeply to be a drawing or a map.</source>
+        <translation>{name} ist für eine Zeichnung oder Karte zu tief verschachtelt.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{name} is neither a GeoJSON map nor an SVG drawing.</source>
+        <translation>{name} ist weder eine GeoJSON-Karte noch eine SVG-Zeichnung.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{name} holds no closed outline that could be a bed.</source>
+        <translation>{name} enthält keinen geschlossenen Umriss, der ein Beet sein könnte.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{name} is not a file.</source>
+        <translation>{name} ist keine Datei.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{name} is damaged, or is neither a GeoJSON map nor an SVG drawing.</source>
+        <translation>{name} ist beschädigt oder weder eine GeoJSON-Karte noch eine SVG-Zeichnung.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>crosses itself</source>
+        <translation>kreuzt sich selbst</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>more than 2,000 corners</source>
+        <translation>mehr als 2.000 Ecken</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>fewer than three corners</source>
+        <translation>weniger als drei Ecken</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>smaller than 1 cm²</source>
+        <translation>kleiner als 1 cm²</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>a hole lies outside it</source>
+        <translation>eine Aussparung liegt außerhalb</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>more than 50 holes</source>
+        <translation>mehr als 50 Aussparungen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>cannot be read</source>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{n} beds, {area} together, to the right of what is drawn. They can be moved from there.</source>
+        <translation>
+            <numerusform>{n} Beet, {area}, rechts vom Gezeichneten. Es lässt sich von dort verschieben.</numerusform>
+            <numerusform>{n} Beete, zusammen {area}, rechts vom Gezeichneten. Sie lassen sich von dort verschieben.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{n} open lines were left out.</source>
+        <translation>
+            <numerusform>{n} offene Linie wurde ausgelassen.</numerusform>
+            <numerusform>{n} offene Linien wurden ausgelassen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{n} points or lines were left out.</source>
+        <translation>
+            <numerusform>{n} Punkt oder Linie wurde ausgelassen.</numerusform>
+            <numerusform>{n} Punkte oder Linien wurden ausgelassen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{n} shapes cannot be read.</source>
+        <translation>
+            <numerusform>{n} Form ist nicht lesbar.</numerusform>
+            <numerusform>{n} Formen sind nicht lesbar.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="gardencanvas/words/outlines.py"/>
+        <source>{n} parts of other kinds were left out.</source>
+        <translation>
+            <numerusform>{n} Teil anderer Art wurde ausgelassen.</numerusform>
+            <numerusform>{n} Teile anderer Art wurden ausgelassen.</numerusform>
+        </translation>
+    </message>
+    <message>
         <location filename="gardencanvas/words/place_found.py"/>
         <source>{who} stands on bare plan, outside every bed.</source>
         <translation>{who}: steht auf bloßem Plan, außerhalb aller Beete.</translation>
@@ -3817,8 +3942,8 @@
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
-        <source>Light that reaches a plant is that of the open sky, less what fixtures hide, less what taller leaves over it take (Beer–Lambert: 1 − exp(−k × leaf area), on the part of its footprint they cover), less what taller plants beside it hide of the sky and of the sun's path at this latitude, month by month. Each week counts by its sunlight and by how large the plant is. Below what a full crop needs it strains, below what it needs to crop at all it clashes.</source>
-        <translation>Das Licht einer Pflanze ist das bei freiem Himmel, weniger dem, was feste Objekte verdecken, weniger dem, was höhere Blätter darüber nehmen (Beer–Lambert: 1 − exp(−k × Blattfläche), auf dem bedeckten Teil der Standfläche), weniger dem, was höhere Pflanzen daneben vom Himmel und von der Sonnenbahn auf dieser Breite verdecken, Monat für Monat. Jede Woche zählt nach ihrem Sonnenlicht und der Größe der Pflanze. Reicht es nicht für eine volle Ernte, belastet es; reicht es für gar keine, ist es unverträglich.</translation>
+        <source>Light that reaches a plant is that of the open sky, less what fixtures hide, less what taller leaves over it take (Beer–Lambert: 1 − exp(−k × leaf area), on the part of its footprint they cover, and less the slenderer they are, because light comes in from the side), less what taller plants beside it hide of the sky and of the sun's path at this latitude, month by month. Each week counts by its sunlight and by how large the plant is. Below what a full crop needs it strains, below what it needs to crop at all it clashes.</source>
+        <translation>Das Licht, das eine Pflanze erreicht, ist das des freien Himmels, weniger das, was feste Objekte verdecken, weniger das, was höheres Laub darüber nimmt (Beer–Lambert: 1 − exp(−k × Blattfläche), auf dem überdeckten Teil der Standfläche, und umso weniger, je schlanker die Pflanzen sind, weil Licht von der Seite kommt), weniger das, was höhere Pflanzen daneben vom Himmel und vom Sonnenlauf dieser Breite verdecken, Monat für Monat. Jede Woche zählt nach ihrem Sonnenlicht und nach der Größe der Pflanze. Unter dem Bedarf für eine volle Ernte ist sie belastet, unter dem Bedarf für überhaupt eine Ernte unverträglich.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/why.py"/>
@@ -3959,6 +4084,11 @@
         <location filename="gardencanvas/words/why_weather.py"/>
         <source>Seed does not germinate, and plants do not grow, below a temperature that the sources give. Days from the start until an average year offers it are counted: {days} days do no harm to tender and half-hardy crops, {hardy_days} to hardy ones (common practice).</source>
         <translation>Unter einer Temperatur, die die Quellen nennen, keimt Samen nicht und wachsen Pflanzen nicht. Gezählt werden Tage vom Beginn, bis ein mittleres Jahr sie bietet: {days} Tage schaden frostempfindlichen und halbharten Kulturen nicht, {hardy_days} den harten nicht (übliche Praxis).</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/why.py"/>
+        <source>Light that reaches a plant is that of the open sky, less what fixtures hide, less what taller leaves over it take (Beer–Lambert: 1 − exp(−k × leaf area), on the part of its footprint they cover), less what taller plants beside it hide of the sky and of the sun's path at this latitude, month by month. Each week counts by its sunlight and by how large the plant is. Below what a full crop needs it strains, below what it needs to crop at all it clashes.</source>
+        <translation type="vanished">Das Licht einer Pflanze ist das bei freiem Himmel, weniger dem, was feste Objekte verdecken, weniger dem, was höhere Blätter darüber nehmen (Beer–Lambert: 1 − exp(−k × Blattfläche), auf dem bedeckten Teil der Standfläche), weniger dem, was höhere Pflanzen daneben vom Himmel und von der Sonnenbahn auf dieser Breite verdecken, Monat für Monat. Jede Woche zählt nach ihrem Sonnenlicht und der Größe der Pflanze. Reicht es nicht für eine volle Ernte, belastet es; reicht es für gar keine, ist es unverträglich.</translation>
     </message>
 </context>
 </TS>

@@ -7,7 +7,7 @@ from gardencanvas.app.inspector.part import FieldPart
 from gardencanvas.crops.model import Variety
 from gardencanvas.garden.mixtures import mixture, shortest
 from gardencanvas.garden.planting import Planting
-from gardencanvas.words.plain import Units
+from gardencanvas.words.plain import Units, variety_name
 
 _MOST_SHARES = 20
 
@@ -48,7 +48,7 @@ class MixtureFields(FieldPart):
         self.clump.show_count(planting.per_station)
         menu = QMenu(self.add)
         for variety in known:
-            menu.addAction(variety.name, lambda v=variety.id: self._added(v))
+            menu.addAction(variety_name(variety), lambda v=variety.id: self._added(v))
         old = self.add.menu()
         self.add.setMenu(menu)
         if old is not None:
@@ -71,7 +71,7 @@ class MixtureFields(FieldPart):
         )
 
     def _name(self, variety: str, known: tuple[Variety, ...]) -> str:
-        return next((v.name for v in known if v.id == variety), variety)
+        return next((variety_name(v) for v in known if v.id == variety), variety)
 
     def _named(self) -> None:
         """Read the names; those that are not known are told."""
@@ -79,7 +79,7 @@ class MixtureFields(FieldPart):
         if planting is None:
             return
         known = self.session.catalogue.varieties_of(planting.crop)
-        ids = {name.casefold(): v.id for v in known for name in (v.id, v.name)}
+        ids = {name.casefold(): v.id for v in known for name in (v.id, v.name, variety_name(v))}
         ids |= {v.casefold(): v for v in planting.varieties}
         typed = [name for part in self.names.text().split(",") if (name := part.strip())]
         strange = [name for name in typed if name.casefold() not in ids]

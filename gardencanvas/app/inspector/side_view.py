@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from gardencanvas.app.labels import as_plain
 from gardencanvas.canvas.palette import Palette, palette
-from gardencanvas.words.plain import Measure, Units
+from gardencanvas.words.language import say
+from gardencanvas.words.plain import Measure, Units, day_year
 
 
 @dataclass(frozen=True)
@@ -45,11 +46,16 @@ class SideView(QWidget):
         """Show these plants, the selected first."""
         self._plants, self._measure, self._colours = plants[:4], measure, colours
         told = "; ".join(
-            f"{p.name}: {measure.small(p.height_m)} high, roots {measure.small(p.root_m)} deep"
+            say(
+                "{name}: {height} high, roots {depth} deep",
+                name=p.name,
+                height=measure.small(p.height_m),
+                depth=measure.small(p.root_m),
+            )
             for p in self._plants
         )
         self.setAccessibleName(told)
-        self.setToolTip(as_plain(f"{on.isoformat()}: {told}"))
+        self.setToolTip(as_plain(f"{day_year(on)}: {told}"))
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:

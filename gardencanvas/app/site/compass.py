@@ -7,14 +7,9 @@ from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QPen, QPol
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from gardencanvas.app.site.look import colours
+from gardencanvas.words.remedies import wind
 
-_WINDS = ("north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west")
 _STEP_DEG = 5.0  # of the mouse; the field takes any angle
-
-
-def wind(bearing_deg: float) -> str:
-    """The nearest of the eight winds: 0 is north, 90 is east."""
-    return _WINDS[round(bearing_deg / 45.0) % 8]
 
 
 class Compass(QWidget):

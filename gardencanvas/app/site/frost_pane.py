@@ -99,11 +99,9 @@ class FrostPane(QWidget):
             (self.tr("First frost of autumn"), self.first),
         )
         for row, (text, field) in enumerate(rows):
-            label = PlainLabel(text, "quiet")
-            label.setWordWrap(False)
-            grid.addWidget(label, row, 0)
+            grid.addWidget(PlainLabel(text, "quiet"), row, 0)
             grid.addWidget(field, row, 1)
-        grid.setColumnStretch(2, 1)
+        grid.setColumnStretch(0, 1)
         note = PlainLabel(
             self.tr("Typical days: frost comes after the one, or before the other, in half the years."),
             "quiet",

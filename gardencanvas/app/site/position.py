@@ -12,13 +12,15 @@ from PySide6.QtWidgets import (
 
 from gardencanvas.app.decimal_field import DecimalField
 from gardencanvas.app.labels import PlainLabel
-from gardencanvas.app.site.compass import Compass, wind
+from gardencanvas.app.site.compass import Compass
 from gardencanvas.app.site.look import Caution
 from gardencanvas.app.site.problem import Problem
 from gardencanvas.garden.site import Site
 from gardencanvas.season.coordinates import Axis, BadCoordinate, degrees, written
 from gardencanvas.season.places import Place
+from gardencanvas.words.language import local
 from gardencanvas.words.plain import Units
+from gardencanvas.words.remedies import wind
 
 _FOOT_M = 0.3048
 
@@ -170,7 +172,7 @@ class Position(QWidget):
             "sign and letter": self.tr("{0} has both a sign and a letter: leave one of them out."),
             "other axis": self.tr("{0} takes {3}, not that letter."),
         }
-        example = "51.5 N" if north else "4.4 E"
+        example = local("51.5 N") if north else local("4.4 E")
         return sentences[error.fault].format(name, example, 90 if north else 180, letters)
 
     def _axis_name(self, axis: Axis) -> str:
@@ -194,7 +196,7 @@ class Position(QWidget):
 def _shown(value_deg: float, axis: Axis) -> str:
     """To 10 m, without idle zeros: ``51.6° N``."""
     digits, letter = written(value_deg, axis, 4).split("°")
-    return f"{digits.rstrip('0').rstrip('.')}°{letter}"
+    return f"{local(digits.rstrip('0').rstrip('.'))}°{letter}"
 
 
 def _label(text: str, field: QWidget) -> QLabel:
