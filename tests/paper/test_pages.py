@@ -88,7 +88,7 @@ def test_every_planting_is_named_and_hazardous_plants_have_their_caution(tmp_pat
     text = "\n".join(lines(tmp_path / "m.pdf"))
     for planting in demo().layout.plantings:
         assert planting_name(demo().catalogue, planting).split(" (")[0] in text
-    assert "Rhubarb – leaf blades: oxalic acid" in text
+    assert "Rhubarb: Leaf blades – oxalic acid" in text
     assert "Follow local rules" in text
 
 

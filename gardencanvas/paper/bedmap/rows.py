@@ -159,6 +159,6 @@ def cautions(plan: Plan, plantings: Sequence[Planting]) -> str:
             said[told].append(name_of(crop))
     if not said:
         return ""
-    each = [f"{', '.join(names)} – {told}" for told, names in said.items()]
+    each = [f"{', '.join(names)}: {told}" for told, names in said.items()]
     told_of = "  ".join(each)
     return say("Caution. {hazards} Follow local rules and qualified advice.", hazards=told_of)

@@ -13,8 +13,8 @@ _LEADING = 1.3
 _PAD_MM = 1.4
 _TICK_MM = 2.4
 _WIDE_MM = 230.0
-_WIDE = (13, 44, 19, 24, 15, 22, 22, 36, 16, 62)  # of the columns, millimetres or shares of less
-_NARROW = (12, 33, 14, 23, 15, 19, 19, 32, 14, 32)
+_WIDE = (13, 44, 19, 24, 15, 22, 22, 36, 22, 56)  # of the columns, millimetres or shares of less
+_NARROW = (11, 28, 16, 24, 12, 22, 22, 35, 26, 27)
 _NAMES = (
     mark("crop, variety"), mark("plants"), mark("every"), mark("deep"), mark("sow"), mark("plant out"),
     mark("harvest"), mark("fit"), mark("shares with"),
