@@ -21,16 +21,24 @@ from functools import cache
 from pathlib import Path
 from typing import NamedTuple
 
+import numpy as np
+from scipy.stats import mannwhitneyu
+
 from gardencanvas.crops.catalogue import catalogue
 from gardencanvas.crops.model import Crop
 from gardencanvas.fit import check
+from gardencanvas.fit.beside import vault
 from gardencanvas.fit.report import FitReport, Verdict
+from gardencanvas.fit.standing import Standing
 from gardencanvas.fit.support import wants_support
-from gardencanvas.garden.edits import add
-from gardencanvas.garden.ground import LineSupport
+from gardencanvas.garden.edits import add, rebuilt
+from gardencanvas.garden.garden import Garden
+from gardencanvas.garden.ground import Bed, LineSupport
 from gardencanvas.garden.pattern import Rows
 from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.garden.site import Climate
+from gardencanvas.measures.yields.bedful import bedfuls
+from gardencanvas.measures.yields.relative import shared
 from tests.garden.makers import MEANS, bed, garden, site
 
 HERE = Path(__file__).parent
@@ -62,10 +70,14 @@ class Pair(NamedTuple):
 
 
 class Outcome(NamedTuple):
-    """What the engine says of one layout of a pair."""
+    """What the engine says of one layout of a pair.
+
+    ``relative`` is the yield of either crop over that of the crop alone on the whole bed.
+    """
 
     verdict: Verdict
     codes: tuple[str, ...]
+    relative: tuple[float, float]
 
 
 @cache
@@ -91,28 +103,40 @@ def by_turns(pair: Pair) -> Outcome:
     """Rows of both by turns, none closer than both crops' usual distances."""
     a, b = catalogue().resolve(pair.one), catalogue().resolve(pair.two)
     apart = (a.between_rows_m.mid + b.between_rows_m.mid) / 2
-    return _outcome(a, b, 2 * apart, apart)
+    return _outcome(a.id, b.id, 2 * apart, apart)
 
 
 def between(pair: Pair) -> Outcome:
     """The second crop added between rows of the first."""
-    a, b = catalogue().resolve(pair.one), catalogue().resolve(pair.two)
-    return _outcome(a, b, a.between_rows_m.mid, a.between_rows_m.mid / 2)
+    across = catalogue().resolve(pair.one).between_rows_m.mid
+    return _outcome(pair.one, pair.two, across, across / 2)
 
 
-def _outcome(a: Crop, b: Crop, across: float, apart: float) -> Outcome:
+@cache
+def _outcome(one: str, two: str, across: float, apart: float) -> Outcome:
+    a, b = catalogue().resolve(one), catalogue().resolve(two)
     plantings = [_planting("one", a, across, 0.0), _planting("two", b, across, apart)]
     ground = bed(length=LENGTH_M + 2, width=2 * ROWS * across + 4, x=-1.0, y=-2.0)
     climate = Climate(mean_c=tuple(m + 3.0 for m in MEANS))
     made = garden(*plantings, beds=(ground,), site=site(climate=climate))
     supports = [s for p, c in zip(plantings, (a, b), strict=True) if wants_support(c) for s in _canes(p)]
-    return _judged(check(add(made, "l1", supports) if supports else made))
+    relative = _relative(made, bed(length=LENGTH_M, width=ROWS * across, y=-across / 4))
+    return _judged(check(add(made, "l1", supports) if supports else made), relative)
 
 
-def _judged(report: FitReport) -> Outcome:
+def _judged(report: FitReport, relative: tuple[float, float]) -> Outcome:
     of_both = [f for f in report.findings if len(f.plantings) > 1 and f.code not in UNTRIED]
     worst = max((f.verdict for f in of_both), default=Verdict.CLEAR)
-    return Outcome(worst, tuple(sorted({f.code for f in of_both if f.verdict == worst})))
+    return Outcome(worst, tuple(sorted({f.code for f in of_both if f.verdict == worst})), relative)
+
+
+def _relative(made: Garden, ground: Bed) -> tuple[float, float]:
+    """Relative yields on a bed that is no wider than the rows' own ground."""
+    layout = rebuilt(made.layouts[0], beds=(ground,))
+    (bedful,) = bedfuls(layout, Standing(catalogue(), made.site, layout).of(layout))
+    found = shared(bedful, vault(made.site)).relative
+    mine = np.array([s.planting.id == "one" for s in bedful.stands])
+    return float(found[mine].sum()), float(found[~mine].sum())
 
 
 def _planting(name: str, crop: Crop, across: float, offset: float) -> Planting:
@@ -185,7 +209,8 @@ def table() -> str:
         "Written by `python -m tests.oracles.pairs`; assumptions in `pairs.py`, figures in",
         "`data/intercrop_pairs.csv`. The engine's verdict leaves out what it has from the same trials.",
         "LER: total land equivalent ratio, median (least–most); n: observations in papers; design: of most",
-        "treatments in `data/intercrop_trials.csv`.",
+        "treatments in `data/intercrop_trials.csv`. The figure behind a verdict is the ratio that the engine",
+        "foretells.",
         "",
     ]
     for title, some in (
@@ -211,7 +236,34 @@ def table() -> str:
             f"clear or shares{_list(silent)}."
         )
         lines.append("")
-    return "\n".join(lines)
+    return "\n".join([*lines, *_apart(), ""])
+
+
+def _apart() -> list[str]:
+    """How far the engine's figures tell pairs that only compete from those with a gain."""
+    lines = [
+        "In how many of 100 pairs of one that only competes and one with a gain the first fares worse:",
+        "",
+    ]
+    for name, layout in LAYOUTS[:2]:
+        outcomes = [(p.gains, layout(p)) for p in pairs()]
+        for what, figure in (
+            ("verdict", lambda o: -float(o.verdict)),
+            ("total ratio", lambda o: sum(o.relative)),
+            ("ratio of the first crop", lambda o: o.relative[0]),
+        ):
+            gain, compete = ([figure(o) for g, o in outcomes if g is want] for want in (True, False))
+            worse = mannwhitneyu(gain, compete).statistic / (len(gain) * len(compete))
+            lines.append(f"- {name}, by the {what}: {100 * worse:.0f}")
+    return [
+        *lines,
+        "",
+        "50 is chance. What these trials call competition is not told by anything the engine reckons, and is",
+        "not always told by another trial: cauliflower with radish, pea or bean was unsuccessful in one and gave",
+        "1.21 to 1.42 in others. Strains wherever neighbours above and below ground together take more than 15 %",
+        "of a plant's usual size were tried on 25 November 2026 and dropped: they catch 3 of the 9 pairs that are",
+        "missed between the rows, and 11 of those with a gain that neither strain nor clash.",
+    ]
 
 
 def _list(some: list[Pair]) -> str:
@@ -241,7 +293,7 @@ def _line(pair: Pair) -> str:
 
 def _cell(outcome: Outcome) -> str:
     codes = f" ({', '.join(outcome.codes)})" if outcome.codes else ""
-    return f"{outcome.verdict.word}{codes}"
+    return f"{outcome.verdict.word}{codes} {sum(outcome.relative):.2f}"
 
 
 LAYOUTS: tuple[tuple[str, Callable[[Pair], Outcome | None]], ...] = (

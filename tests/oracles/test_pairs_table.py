@@ -7,9 +7,9 @@ from gardencanvas.fit.report import Verdict
 from tests.oracles.pairs import LAYOUTS, TABLE, as_tried, between, by_turns, design, misses, pairs
 
 # Where the engine stands, and may not fall behind. An addition between rows of a full stand is closer than
-# most of the trials: the pair that clashes there, cowpea under tomato, was tried in rows by turns. No pair on
+# most of the trials, which were in rows by turns or thinner; none with a gain clashes even so. No pair on
 # record fails outright; those that only compete lose a quarter at most.
-CLASHES_BETWEEN, SILENT_BETWEEN = 1, 9
+CLASHES_BETWEEN, SILENT_BETWEEN = 0, 9
 
 
 def test_every_crop_of_the_pairs_is_known():
