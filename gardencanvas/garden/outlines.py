@@ -7,6 +7,7 @@ from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.value import MAX_CORNERS, Point
 
 _FINE = 6
+_ROUNDED_M = 1e-5  # corners are rounded to a thousandth of a millimetre
 _SEGMENTS = 72  # of a whole circle: the area is 0.13 % small, the rim lies within 0.1 % of the radius
 
 
@@ -124,8 +125,10 @@ def is_rectangle(outline: tuple[Point, ...]) -> bool:
     if len(outline) != 4:
         return False
     a, b, c, d = outline
-    square = abs((b[0] - a[0]) * (c[0] - b[0]) + (b[1] - a[1]) * (c[1] - b[1])) < 1e-6
-    return square and abs(a[0] - b[0] + c[0] - d[0]) < 1e-6 and abs(a[1] - b[1] + c[1] - d[1]) < 1e-6
+    first, second = hypot(b[0] - a[0], b[1] - a[1]), hypot(c[0] - b[0], c[1] - b[1])
+    across = abs((b[0] - a[0]) * (c[0] - b[0]) + (b[1] - a[1]) * (c[1] - b[1]))
+    square = across <= _ROUNDED_M * max(first, second)
+    return square and hypot(a[0] - b[0] + c[0] - d[0], a[1] - b[1] + c[1] - d[1]) <= _ROUNDED_M
 
 
 def _from(origin: Point, u: Point, du: float, v: Point, dv: float) -> Point:

@@ -4,11 +4,12 @@ from collections import Counter
 from typing import Any
 
 import numpy as np
-from PySide6.QtWidgets import QFormLayout, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from gardencanvas.app.inspector.backdrop_fields import BackdropFields
 from gardencanvas.app.inspector.bed_facts import BedFacts
-from gardencanvas.app.inspector.fields import LengthField
+from gardencanvas.app.inspector.bed_fields import BedFields
+from gardencanvas.app.inspector.thing_fields import ThingFields
 from gardencanvas.app.labels import ElidedLabel, PlainLabel, ValueTable, verdict_word
 from gardencanvas.app.session import Session
 from gardencanvas.canvas.naming import structure_name
@@ -16,7 +17,7 @@ from gardencanvas.fit.report import FitReport, Verdict
 from gardencanvas.garden.edits import change
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Item
-from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, RingSupport
+from gardencanvas.garden.ground import Bed, Cover, Fixture, LineSupport, Path, RingSupport
 from gardencanvas.garden.places import bed_ground, bed_of
 from gardencanvas.garden.planting import Planting
 from gardencanvas.words import named
@@ -100,25 +101,15 @@ class BedPage(_Page):
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(session, parent)
-        self._bed: Bed | None = None
         self.facts = BedFacts(session)
         self.column.addWidget(self.facts)
         self.column.addWidget(PlainLabel(self.tr("Exact numbers"), "heading"))
-        form = QFormLayout()
-        self.column.addLayout(form)
-        self._title = QLineEdit()
-        self._title.setAccessibleName(self.tr("Name of the bed"))
-        self._title.setMaxLength(200)
-        self._title.editingFinished.connect(self._renamed)
-        form.addRow(self.tr("Name"), self._title)
-        self._form = form
-        self._sides: tuple[LengthField, LengthField, LengthField] | None = None
-        self._units = ""
+        self.fields = BedFields(session)
+        self.column.addWidget(self.fields)
         self.column.addStretch(1)
 
     def show_bed(self, bed: Bed, report: FitReport, measure: Measure) -> None:
         """Show a bed."""
-        self._bed = bed
         layout = self.session.layout
         inside = [p for p in layout.plantings if bed_of(layout, p) is bed]
         ground = bed_ground(bed)
@@ -140,82 +131,9 @@ class BedPage(_Page):
             rows.append((self.tr("Verdicts"), verdict_counts(report, {p.id for p in inside}), ""))
             plants = sum(p.plants for p in inside)
             rows.append((self.tr("Plants"), figure(plants, ","), ""))
-        depth = measure.small(bed.soil_depth_m) if bed.soil_depth_m is not None else self.tr("not known")
-        rows.append((self.tr("Soil depth"), depth, ""))
-        for label, text in ((self.tr("Path"), bed.path_note), (self.tr("Edge"), bed.edge_note)):
-            if text:
-                rows.append((label, text, ""))
         self.values.show_rows(rows)
         self.facts.show_bed(bed)
-        self._fill(bed, measure)
-
-    def _fill(self, bed: Bed, measure: Measure) -> None:
-        if self._sides is None or self._units != measure.units:
-            self._units = measure.units
-            for old in self._sides or ():
-                self._form.removeRow(old)
-            length = LengthField(self.tr("Length"), measure.units, 0.05, 1000.0)
-            width = LengthField(self.tr("Width"), measure.units, 0.05, 1000.0)
-            depth = LengthField(self.tr("Soil depth"), measure.units, 0.0, 5.0)
-            length.committed.connect(self._lengthened)
-            width.committed.connect(self._widened)
-            depth.committed.connect(self._deepened)
-            self._form.addRow(self.tr("Length"), length)
-            self._form.addRow(self.tr("Width"), width)
-            self._form.addRow(self.tr("Soil depth"), depth)
-            self._sides = (length, width, depth)
-        self._title.setText(bed.name)
-        sides = rectangle_sides(bed)
-        for field, metres in zip(
-            self._sides, (*(sides or (0.05, 0.05)), bed.soil_depth_m or 0.0), strict=True
-        ):
-            field.show_metres(metres)
-        for field in self._sides[:2]:
-            field.setEnabled(sides is not None)
-            field.setToolTip(
-                "" if sides else self.tr("This bed is not a rectangle: its corners are moved on the plan.")
-            )
-
-    def _renamed(self) -> None:
-        if self._bed is not None and self._title.text().strip() != self._bed.name:
-            self.commit(self._bed, self.tr("Rename bed"), name=self._title.text().strip())
-
-    def _resized(self, length_m: float | None, width_m: float | None) -> None:
-        if self._bed is None or (sides := rectangle_sides(self._bed)) is None:
-            return
-        outline = resized_rectangle(self._bed, length_m or sides[0], width_m or sides[1])
-        self.commit(self._bed, self.tr("Resize {0}").format(self._bed.name), outline=outline)
-
-    def _lengthened(self, metres: float) -> None:
-        self._resized(metres, None)
-
-    def _widened(self, metres: float) -> None:
-        self._resized(None, metres)
-
-    def _deepened(self, metres: float) -> None:
-        if self._bed is not None:
-            self.commit(self._bed, self.tr("Change soil depth"), soil_depth_m=metres or None)
-
-
-def rectangle_sides(bed: Bed) -> tuple[float, float] | None:
-    """Length along the first side, and width, of a rectangular bed; None for any other shape."""
-    if len(bed.outline) != 4:
-        return None
-    corners = np.array(bed.outline)
-    one, two, three, four = np.roll(corners, -1, axis=0) - corners
-    if np.hypot(*(one + three)) > 1e-6 or np.hypot(*(two + four)) > 1e-6 or abs(float(one @ two)) > 1e-6:
-        return None
-    return float(np.hypot(*one)), float(np.hypot(*two))
-
-
-def resized_rectangle(bed: Bed, length_m: float, width_m: float) -> tuple[tuple[float, float], ...]:
-    """The rectangle with other sides; its first corner and its directions stay."""
-    corners = np.array(bed.outline)
-    along, across = corners[1] - corners[0], corners[2] - corners[1]
-    along, across = along / np.hypot(*along) * length_m, across / np.hypot(*across) * width_m
-    first = corners[0]
-    moved = (first, first + along, first + along + across, first + across)
-    return tuple((round(float(x), 6), round(float(y), 6)) for x, y in moved)
+        self.fields.show_bed(bed, measure)
 
 
 def ground_in_use(session: Session, plantings: list[Planting], area_m2: float) -> tuple[float, float]:
@@ -238,11 +156,15 @@ class ThingPage(_Page):
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(session, parent)
+        self.column.addWidget(PlainLabel(self.tr("Exact numbers"), "heading"))
+        self.fields = ThingFields(session)
+        self.column.addWidget(self.fields)
         self.column.addStretch(1)
 
     def show_thing(self, thing: Item, measure: Measure) -> None:
         """Show its measures."""
         self.name.setText(thing.name if not isinstance(thing, Planting) else "")
+        self.about.setText(self.tr("path") if isinstance(thing, Path) else "")
         rows = []
         if isinstance(thing, (Fixture, Cover, RingSupport, LineSupport)):
             rows.append((self.tr("Height"), measure.large(thing.height_m), ""))
@@ -261,6 +183,7 @@ class ThingPage(_Page):
             last = day_year(thing.last) if thing.last else self.tr("end of the season")
             rows.append((self.tr("On"), f"{first} – {last}", ""))
         self.values.show_rows(rows)
+        self.fields.show_thing(thing, measure)
 
 
 class GardenPage(_Page):
