@@ -43,6 +43,7 @@ from tests.garden.makers import MEANS, bed, garden, site
 
 HERE = Path(__file__).parent
 TABLE = HERE / "pairs_table.md"
+NOTES = HERE / "pairs_notes.md"  # what is written by hand below the table
 ROWS, LENGTH_M = 6, 6.0
 STARTS = {"very hardy": (4, 10), "hardy": (4, 10), "half-hardy": (5, 10), "tender": (5, 25)}
 # Names of the trials that the catalogue has under another; dry bean and grain maize stand for those it has.
@@ -258,11 +259,7 @@ def _apart() -> list[str]:
     return [
         *lines,
         "",
-        "50 is chance. What these trials call competition is not told by anything the engine reckons, and is",
-        "not always told by another trial: cauliflower with radish, pea or bean was unsuccessful in one and gave",
-        "1.21 to 1.42 in others. Strains wherever neighbours above and below ground together take more than 15 %",
-        "of a plant's usual size were tried on 25 November 2026 and dropped: they catch 3 of the 9 pairs that are",
-        "missed between the rows, and 11 of those with a gain that neither strain nor clash.",
+        *NOTES.read_text(encoding="utf-8").splitlines(),
     ]
 
 
