@@ -151,7 +151,7 @@
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
         <source>Choose a crop in the seed tin first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Kultur in der Saatgutkiste wählen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/arrange.py"/>
@@ -437,6 +437,124 @@
     </message>
 </context>
 <context>
+    <name>BedFields</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>It has none; Plan, More beds and paths cuts one</source>
+        <translation>Es hat keine; Plan, Weitere Beete und Wege schneidet eine</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Name of the bed</source>
+        <translation>Name des Beets</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Of the smallest box round it; the bed is stretched with it</source>
+        <translation>Des kleinsten Rechtecks darum; das Beet streckt sich mit</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Diameter</source>
+        <translation>Durchmesser</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Soil depth</source>
+        <translation>Bodentiefe</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>All the soil that roots find, the raised part included</source>
+        <translation>Aller Boden, den Wurzeln finden, samt dem erhöhten Teil</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Change soil depth</source>
+        <translation>Bodentiefe ändern</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Raised by</source>
+        <translation>Erhöht um</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>not raised</source>
+        <translation>nicht erhöht</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Change height of the bed</source>
+        <translation>Höhe des Beets ändern</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Path</source>
+        <translation>Weg</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Where one walks and reaches from</source>
+        <translation>Wo man geht und von wo man hinreicht</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Edge</source>
+        <translation>Einfassung</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Boards, stones, grass</source>
+        <translation>Bretter, Steine, Gras</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Fill in its holes</source>
+        <translation>Aussparungen füllen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Fill in the holes</source>
+        <translation>Aussparungen füllen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Rename bed</source>
+        <translation>Beet umbenennen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Change note</source>
+        <translation>Notiz ändern</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/bed_fields.py"/>
+        <source>Resize {0}</source>
+        <translation>Größe ändern: {0}</translation>
+    </message>
+</context>
+<context>
     <name>BedMapDialog</name>
     <message>
         <location filename="gardencanvas/app/printing/bedmap_dialog.py"/>
@@ -508,16 +626,6 @@
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Name of the bed</source>
-        <translation>Name des Beets</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Name</source>
-        <translation>Name</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>planting</source>
         <translation>Pflanzung</translation>
     </message>
@@ -558,53 +666,63 @@
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
+        <source>Name of the bed</source>
+        <translation type="vanished">Name des Beets</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/other_pages.py"/>
+        <source>Name</source>
+        <translation type="vanished">Name</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>not known</source>
-        <translation>nicht bekannt</translation>
+        <translation type="vanished">nicht bekannt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Soil depth</source>
-        <translation>Bodentiefe</translation>
+        <translation type="vanished">Bodentiefe</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Path</source>
-        <translation>Weg</translation>
+        <translation type="vanished">Weg</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Edge</source>
-        <translation>Einfassung</translation>
+        <translation type="vanished">Einfassung</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Length</source>
-        <translation>Länge</translation>
+        <translation type="vanished">Länge</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Width</source>
-        <translation>Breite</translation>
+        <translation type="vanished">Breite</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>This bed is not a rectangle: its corners are moved on the plan.</source>
-        <translation>Dieses Beet ist kein Rechteck: Die Ecken werden auf dem Plan verschoben.</translation>
+        <translation type="vanished">Dieses Beet ist kein Rechteck: Die Ecken werden auf dem Plan verschoben.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Rename bed</source>
-        <translation>Beet umbenennen</translation>
+        <translation type="vanished">Beet umbenennen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Resize {0}</source>
-        <translation>Größe ändern: {0}</translation>
+        <translation type="vanished">Größe ändern: {0}</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Change soil depth</source>
-        <translation>Bodentiefe ändern</translation>
+        <translation type="vanished">Bodentiefe ändern</translation>
     </message>
 </context>
 <context>
@@ -1244,6 +1362,11 @@
         <location filename="gardencanvas/app/menus/edit.py"/>
         <source>U&amp;nlock</source>
         <translation>E&amp;ntsperren</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/edit.py"/>
+        <source>&amp;Hide</source>
+        <translation>&amp;Verbergen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/edit.py"/>
@@ -2303,6 +2426,19 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
 </context>
 <context>
+    <name>HiddenLabel</name>
+    <message>
+        <location filename="gardencanvas/app/hidden_label.py"/>
+        <source>Something is hidden · show it</source>
+        <translation>Etwas ist verborgen · zeigen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/hidden_label.py"/>
+        <source>Show everything (Ctrl+Shift+H)</source>
+        <translation>Alles zeigen (Strg+Umschalt+H)</translation>
+    </message>
+</context>
+<context>
     <name>Inspector</name>
     <message>
         <location filename="gardencanvas/app/inspector/panel.py"/>
@@ -3349,6 +3485,16 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/outline.py"/>
         <source>plantings</source>
         <translation>Pflanzungen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/outline.py"/>
+        <source>{0}, locked</source>
+        <translation>{0}, gesperrt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/outline.py"/>
+        <source>{0}, hidden</source>
+        <translation>{0}, verborgen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/outline.py"/>
@@ -5197,6 +5343,114 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
 </context>
 <context>
+    <name>ShownAndLocked</name>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Shown and locked</source>
+        <translation>Gezeigt und gesperrt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>What is shown and what is locked on the plan</source>
+        <translation>Was auf dem Plan gezeigt und was gesperrt ist</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Plantings</source>
+        <translation>Pflanzungen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Covers</source>
+        <translation>Abdeckungen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Supports</source>
+        <translation>Stützen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Fixtures</source>
+        <translation>Feste Objekte</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Beds</source>
+        <translation>Beete</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Paths</source>
+        <translation>Wege</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>{0} ({1})</source>
+        <translation>{0} ({1})</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Background picture</source>
+        <translation>Hintergrundbild</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Background</source>
+        <translation>Hintergrund</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Shown</source>
+        <translation>Gezeigt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Locked</source>
+        <translation>Gesperrt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>{0}: shown</source>
+        <translation>{0}: gezeigt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>{0}: locked</source>
+        <translation>{0}: gesperrt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Lock all: {0}</source>
+        <translation>Alle sperren: {0}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Unlock all: {0}</source>
+        <translation>Alle entsperren: {0}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Lock the background picture</source>
+        <translation>Hintergrundbild sperren</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Unlock the background picture</source>
+        <translation>Hintergrundbild entsperren</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Show the background picture</source>
+        <translation>Hintergrundbild zeigen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shown_and_locked.py"/>
+        <source>Hide the background picture</source>
+        <translation>Hintergrundbild verbergen</translation>
+    </message>
+</context>
+<context>
     <name>Sifting</name>
     <message>
         <location filename="gardencanvas/app/tin/sifting.py"/>
@@ -5623,7 +5877,85 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
 </context>
 <context>
+    <name>ThingFields</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>Radius</source>
+        <translation>Radius</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>Canes or posts</source>
+        <translation>Stäbe oder Pfosten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>as usual</source>
+        <translation>wie üblich</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>0: as many as usual for its length</source>
+        <translation>0: so viele wie üblich für die Länge</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>On from</source>
+        <translation>Auf ab</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>Off on</source>
+        <translation>Ab am</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>Crown from</source>
+        <translation>Krone ab</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>Light it lets through</source>
+        <translation>Licht, das durchkommt</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/thing_fields.py"/>
+        <source>Change {0}</source>
+        <translation>{0} ändern</translation>
+    </message>
+</context>
+<context>
     <name>ThingPage</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/other_pages.py"/>
+        <source>Exact numbers</source>
+        <translation>Genaue Zahlen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/other_pages.py"/>
+        <source>path</source>
+        <translation>Weg</translation>
+    </message>
     <message>
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Height</source>
@@ -5896,6 +6228,16 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>
+        <source>Show &amp;everything</source>
+        <translation>&amp;Alles zeigen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/view.py"/>
+        <source>What is shown and &amp;locked</source>
+        <translation>Gezeigtes und &amp;Gesperrtes</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/view.py"/>
         <source>&amp;Grid</source>
         <translation>&amp;Raster</translation>
     </message>
@@ -5963,6 +6305,11 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/menus/view.py"/>
         <source>Select something first.</source>
         <translation>Zuerst etwas auswählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/view.py"/>
+        <source>Nothing is hidden.</source>
+        <translation>Nichts ist verborgen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/view.py"/>

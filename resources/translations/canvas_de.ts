@@ -288,8 +288,8 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
-        <source>Click corner after corner; Enter or a double click closes the bed, Backspace takes one back.</source>
-        <translation>Ecke für Ecke klicken; Eingabe oder Doppelklick schließt das Beet, Rücktaste nimmt eine zurück.</translation>
+        <source>Click corner after corner, or type the length of a side and Enter; Enter or a double click closes the bed, Backspace takes one back.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
@@ -318,8 +318,8 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
-        <source>Click point after point: {0}. Enter or a double click ends it, Backspace takes one back.</source>
-        <translation>Punkt für Punkt klicken: {0}. Eingabe oder Doppelklick beendet, Rücktaste nimmt einen zurück.</translation>
+        <source>Click point after point: {0}, or type a length and Enter. Enter or a double click ends it, Backspace takes one back.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
@@ -427,6 +427,11 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
         <translation>Klicken wählt aus, Ziehen verschiebt, Alt+Ziehen kopiert, Doppelklick für einzelne Pflanzen. Ein Beet bewegt sich erst, wenn es ausgewählt ist.</translation>
     </message>
     <message>
+        <location filename="gardencanvas/canvas/tools/select.py"/>
+        <source>{0} is locked. Select it in the outline, or right-click to unlock.</source>
+        <translation>{0} ist gesperrt. In der Übersicht auswählen oder mit Rechtsklick entsperren.</translation>
+    </message>
+    <message>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Click a plant to leave it out, an empty place to put it back, drag one to move it. Tab walks, Space leaves out, arrows move, Esc ends.</source>
         <translation>Klick auf eine Pflanze lässt sie aus, auf einen leeren Platz setzt sie zurück, Ziehen verschiebt. Tab geht weiter, Leertaste lässt aus, Pfeile bewegen, Esc beendet.</translation>
@@ -455,6 +460,16 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Plant {0} of {1}</source>
         <translation>Pflanze {0} von {1}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
+        <source>Click corner after corner; Enter or a double click closes the bed, Backspace takes one back.</source>
+        <translation type="vanished">Ecke für Ecke klicken; Eingabe oder Doppelklick schließt das Beet, Rücktaste nimmt eine zurück.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
+        <source>Click point after point: {0}. Enter or a double click ends it, Backspace takes one back.</source>
+        <translation type="vanished">Punkt für Punkt klicken: {0}. Eingabe oder Doppelklick beendet, Rücktaste nimmt einen zurück.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/place.py"/>

@@ -10,6 +10,7 @@ from gardencanvas.app.site.problem import Problem
 from gardencanvas.app.site.typed import number
 from gardencanvas.app.site.typed_table import TypedTable
 from gardencanvas.garden.site import Climate
+from gardencanvas.words.language import local
 from gardencanvas.words.plain import Units, month_name, short_month
 
 MEAN, LOW, HIGH, RAIN = range(4)
@@ -28,7 +29,7 @@ class _Unit:
 
     def text(self, value: float) -> str:
         shown = f"{value * self.scale + self.zero:.{self.decimals}f}"
-        return "0" + shown[2:] if shown.startswith("-0") and float(shown) == 0.0 else shown
+        return local("0" + shown[2:] if shown.startswith("-0") and float(shown) == 0.0 else shown)
 
     def value(self, shown: float) -> float:
         return (shown - self.zero) / self.scale
