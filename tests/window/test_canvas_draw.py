@@ -1,5 +1,7 @@
 """Drawing beds and measuring on the plan with real mouse and key events."""
 
+from math import dist
+
 import pytest
 from PySide6.QtCore import Qt
 from shapely import Polygon
@@ -96,6 +98,24 @@ def test_a_polygon_is_closed_by_enter_and_backspace_takes_a_corner_back(hand):
     hand.click((1.0, 2.5))
     hand.key(KEY.Key_Return)
     assert hand.layout.beds[0].outline == ((1.0, 1.0), (3.0, 1.0), (3.0, 2.0), (1.0, 2.5))
+
+
+def test_typed_sides_of_a_polygon_are_exact(hand):
+    """A triangle of 3, 4 and so 5 m: its third side is closed by Enter alone."""
+    hand.view.set_tool("polygon")
+    hand.click((0.0, 0.0))
+    hand.move((0.9, 0.0), held=Qt.MouseButton.NoButton)
+    hand.write("3")
+    hand.key(Qt.Key.Key_Return)
+    hand.move((3.0, 1.0), held=Qt.MouseButton.NoButton)
+    hand.write("49")
+    hand.key(Qt.Key.Key_Backspace)
+    hand.key(Qt.Key.Key_Return)
+    hand.key(Qt.Key.Key_Return)
+    corners = hand.layout.beds[-1].outline
+    assert len(corners) == 3
+    sides = [dist(a, b) for a, b in zip(corners, (*corners[1:], corners[0]), strict=True)]
+    assert sides == pytest.approx([3.0, 4.0, 5.0])
 
 
 def test_a_double_click_closes_a_polygon_once(hand):

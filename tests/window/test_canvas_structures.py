@@ -1,6 +1,7 @@
 """Every structure drawn with the mouse, typed exact, undone; refusals change nothing."""
 
-from math import hypot
+from itertools import pairwise
+from math import dist, hypot
 
 import pytest
 from PySide6.QtCore import QEvent, Qt
@@ -72,6 +73,21 @@ def test_a_path_is_clicked_point_after_point(hand):
     hand.send(QEvent.Type.MouseButtonDblClick, (2.0, 4.2))
     (path,) = fresh(hand, before)
     assert path.line == ((0.0, 3.5), (2.0, 3.5), (2.0, 4.2))
+
+
+def test_typed_lengths_of_a_path_are_exact(hand):
+    hand.view.set_tool("path")
+    hand.click((0.2, 0.2))
+    hand.move((0.8, 0.2), held=Qt.MouseButton.NoButton)
+    hand.write("2.5")
+    hand.key(Qt.Key.Key_Return)
+    hand.move((2.7, 0.9), held=Qt.MouseButton.NoButton)
+    hand.write("80cm")
+    hand.key(Qt.Key.Key_Return)
+    hand.key(Qt.Key.Key_Return)
+    (path,) = hand.layout.paths
+    assert path.line[0] == pytest.approx((0.2, 0.2))
+    assert [dist(a, b) for a, b in pairwise(path.line)] == pytest.approx([2.5, 0.8])
 
 
 def test_a_hole_is_cut_into_the_bed_it_begins_in(hand):

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 from gardencanvas.app.fill.asked import Asked
 from gardencanvas.app.gaps.searching import GapSearch
 from gardencanvas.app.inspector.fields import DayField, LengthField
-from gardencanvas.app.labels import ElidedLabel, PlainLabel
+from gardencanvas.app.labels import ElidedLabel, PlainLabel, as_plain
 from gardencanvas.app.soon import Soon
 from gardencanvas.fit.report import Verdict
 from gardencanvas.garden.edits import rebuilt
@@ -210,7 +210,7 @@ class FillDialog(QDialog):
         """Enter plants once something was found; a button that cannot says why."""
         possible = isinstance(self.answer, Filled)
         self.plant_it.setEnabled(possible)
-        self.plant_it.setToolTip("" if possible else said or self.tr("Still looking"))
+        self.plant_it.setToolTip("" if possible else as_plain(said or self.tr("Still looking")))
 
     # ending
 

@@ -45,8 +45,9 @@ class BedFields(QWidget):
             self.width_.show_metres(size.width_m)
         self.soil.show_metres(bed.soil_depth_m or 0.0)
         self.raised.show_metres(bed.raised_m)
-        self.path.setText(bed.path_note)
-        self.edge.setText(bed.edge_note)
+        for field, text in ((self.path, bed.path_note), (self.edge, bed.edge_note)):
+            field.setText(text)
+            field.setCursorPosition(0)
         holes = len(bed.holes)
         self.holes.setEnabled(bool(holes))
         self.holes.setToolTip("" if holes else self.tr("It has none; Plan, More beds and paths cuts one"))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from math import hypot
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -11,7 +12,7 @@ from gardencanvas.canvas.items.overlay import Note, SketchItem, beside
 from gardencanvas.canvas.look import CM
 from gardencanvas.canvas.naming import next_bed_name, translate
 from gardencanvas.canvas.tools.tool import Pointer, Tool
-from gardencanvas.canvas.typed import ALLOWED, sides_m
+from gardencanvas.canvas.typed import ALLOWED, length_m, sides_m
 from gardencanvas.garden import edits
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.ground import Bed
@@ -166,11 +167,14 @@ class DrawPolygonTool(_BedTool):
     def __init__(self, view: PlanView) -> None:
         super().__init__(view)
         self._corners: list[QPointF] = []
+        self._at = QPointF()  # where the mouse is
+        self._typed = ""
 
     def hint(self) -> str:
         return translate(
             "Canvas",
-            "Click corner after corner; Enter or a double click closes the bed, Backspace takes one back.",
+            "Click corner after corner, or type the length of a side and Enter; "
+            "Enter or a double click closes the bed, Backspace takes one back.",
         )
 
     def _place(self, pointer: Pointer) -> QPointF:
@@ -178,8 +182,19 @@ class DrawPolygonTool(_BedTool):
         if self._corners and pointer.holds(Qt.KeyboardModifier.ShiftModifier):
             last = self._corners[-1]
             flat = abs(at.x() - last.x()) > abs(at.y() - last.y())
-            return QPointF(at.x(), last.y()) if flat else QPointF(last.x(), at.y())
-        return at
+            at = QPointF(at.x(), last.y()) if flat else QPointF(last.x(), at.y())
+        self._at = at
+        return self._measured()
+
+    def _measured(self) -> QPointF:
+        """Where the mouse is; or so far from the last corner towards it as was typed."""
+        length = length_m(self._typed, self.view.look.measure.units)
+        if length is None or not self._corners:
+            return self._at
+        last = self._corners[-1]
+        away = self._at - last
+        far = hypot(away.x(), away.y())
+        return last + (away / far if far else QPointF(1.0, 0.0)) * length * CM
 
     def begin(self, pointer: Pointer) -> None:
         at = self._place(pointer)
@@ -188,6 +203,7 @@ class DrawPolygonTool(_BedTool):
             return
         if not self._corners or not self._near(at, self._corners[-1]):
             self._corners.append(at)
+        self._typed = ""
         self._show(at)
 
     def _near(self, a: QPointF, b: QPointF) -> bool:
@@ -208,7 +224,10 @@ class DrawPolygonTool(_BedTool):
         path = QPainterPath(shown[0])
         for p in shown[1:]:
             path.lineTo(p)
-        self._sketch.put(path, self._sides(shown, closed=False), filled=len(shown) > 2)
+        notes = self._sides(shown, closed=False)
+        if self._typed:
+            notes.append(Note(at, self._typed + "▏"))
+        self._sketch.put(path, notes, filled=len(shown) > 2)
 
     def _close(self) -> None:
         if len(self._corners) < 3:
@@ -221,10 +240,21 @@ class DrawPolygonTool(_BedTool):
     def key(self, event: QKeyEvent) -> bool:
         if not self._corners:
             return False
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+        enter = event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
+        if enter and self._typed:
+            self._corners.append(self._measured())
+            self._typed = ""
+            self._show(self._at)
+        elif enter:
             self._close()
         elif event.key() == Qt.Key.Key_Escape:
             self.cancel()
+        elif event.key() == Qt.Key.Key_Backspace and self._typed:
+            self._typed = self._typed[:-1]
+            self._show(self._measured())
+        elif event.text() and set(event.text()) <= ALLOWED and len(self._typed) < 16:
+            self._typed += event.text()
+            self._show(self._measured())
         elif event.key() == Qt.Key.Key_Backspace:
             self._corners.pop()
             if self._corners:
@@ -236,5 +266,5 @@ class DrawPolygonTool(_BedTool):
         return True
 
     def cancel(self) -> None:
-        self._corners = []
+        self._corners, self._typed = [], ""
         self._sketch.clear()

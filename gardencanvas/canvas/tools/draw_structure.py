@@ -54,7 +54,8 @@ class DrawStructureTool(Tool):
             "click": translate("Canvas", "Click where it stands: {0}. Esc ends."),
             "corners": translate(
                 "Canvas",
-                "Click point after point: {0}. Enter or a double click ends it, Backspace takes one back.",
+                "Click point after point: {0}, or type a length and Enter. "
+                "Enter or a double click ends it, Backspace takes one back.",
             ),
         }[self._how].format(what)
 
@@ -71,13 +72,19 @@ class DrawStructureTool(Tool):
     def begin(self, pointer: Pointer) -> None:
         at = self._at(pointer)
         if self._how == "corners":
-            if not self._points or at != self._points[-1]:
-                self._points.append(at)
-            self._show(at)
+            self._add_corner(at)
             return
         self._points, self._typed = [at], ""
         if self._how == "click":
             self._finish()
+
+    def _add_corner(self, at: Point) -> None:
+        if self._points:
+            at = self._measured(self._points[-1], at)
+        if not self._points or at != self._points[-1]:
+            self._points.append(at)
+        self._typed = ""
+        self._show(at)
 
     def move(self, pointer: Pointer) -> None:
         self.hover(pointer)
@@ -118,7 +125,9 @@ class DrawStructureTool(Tool):
 
     def _show(self, to: Point) -> None:
         self._to = to
-        points = (*self._points, to) if self._how == "corners" else self._drawn()
+        points = self._drawn()
+        if self._how == "corners":
+            points = (*self._points, self._measured(self._points[-1], to) if self._points else to)
         path = QPainterPath()
         try:
             path = outline(self._item(points) if self.name != "hole" else self._item_of_hole(points))
@@ -174,10 +183,13 @@ class DrawStructureTool(Tool):
             return False
         key = event.key()
         if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            self._finish()
+            if self._how == "corners" and self._typed:
+                self._add_corner(self._to or self._points[-1])
+            else:
+                self._finish()
         elif key == Qt.Key.Key_Escape:
             self.cancel()
-        elif key == Qt.Key.Key_Backspace and self._how == "corners":
+        elif key == Qt.Key.Key_Backspace and self._how == "corners" and not self._typed:
             self._points.pop()
             if self._points:
                 self._show(self._to or self._points[-1])
@@ -186,7 +198,7 @@ class DrawStructureTool(Tool):
         elif key == Qt.Key.Key_Backspace and self._typed:
             self._typed = self._typed[:-1]
             self._again()
-        elif event.text() and set(event.text()) <= ALLOWED and self._how in {"line", "round"}:
+        elif event.text() and set(event.text()) <= ALLOWED and self._how != "box":
             self._typed += event.text()[:16]
             self._again()
         else:
