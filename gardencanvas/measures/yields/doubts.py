@@ -5,7 +5,7 @@ from numpy.typing import NDArray
 
 from gardencanvas.fit.density import held_back
 from gardencanvas.measures.yields.bedful import Bedful
-from gardencanvas.measures.yields.density import relative_yield
+from gardencanvas.measures.yields.density import THINNEST, relative_yield
 from gardencanvas.measures.yields.draws import COUNT, factor, normal
 from gardencanvas.season.departing import ONE_IN_TEN
 
@@ -19,7 +19,6 @@ BAND = (0.56, 1.46)
 OF_THE_GARDEN = 0.18
 # … and nine of ten of those predicted to lose next to nothing (0.85 and more) gave at most so much.
 MOST = 1.07
-THINNEST = 0.5  # of the usual density: published densities of onions end there (Ratkowsky 1983)
 
 
 def possible(bedful: Bedful, relative: Floats, density: Floats) -> Floats:
@@ -62,7 +61,7 @@ def _thinned_otherwise(bedful: Bedful, density: Floats) -> Floats:
     """Draws of how far off the yield of thin stands may be, shape (COUNT, stands).
 
     From the range of c in the reciprocal yield law, how far a crop's plants hold each other back at the usual
-    spacing. Published densities end at about half the usual one: thinner stands are taken as no less sure.
+    spacing. Stands thinner than published densities are taken as no less sure.
     """
     thin = np.clip(density, THINNEST, 1.0)
     found = np.ones((COUNT, len(bedful.stands)))
