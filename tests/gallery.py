@@ -48,6 +48,7 @@ from gardencanvas.app.session import Session
 from gardencanvas.app.shelf import Shelf
 from gardencanvas.app.start import application, demo_garden, new_garden
 from gardencanvas.app.window import MainWindow
+from gardencanvas.canvas.hidden import Hidden
 from gardencanvas.crops.model import Variety
 from gardencanvas.crops.tin import SeedLot
 from gardencanvas.files import garden_to_bytes, save_garden
@@ -56,9 +57,10 @@ from gardencanvas.files.keeping.sittings import Holder, Sitting
 from gardencanvas.files.keeping.versions import keep_version
 from gardencanvas.files.outlines.reading import read_outlines
 from gardencanvas.files.stamps import Change
-from gardencanvas.garden import edits, layouts, outlines
+from gardencanvas.garden import edits, layouts, outlines, sorts
 from gardencanvas.garden.backdrop import Backdrop
 from gardencanvas.garden.ground import Bed
+from gardencanvas.garden.sorts import Sort
 from gardencanvas.garden.volunteers import came_up
 from tests import pseudo_locale
 from tests.reading_windows import clipped, names_in, untranslated
@@ -760,6 +762,28 @@ def changed_on_disk() -> QWidget:
 def open_elsewhere() -> QWidget:
     holder = Holder(4711, datetime(2026, 11, 10, 17, 3).astimezone())
     return _asked(lambda main: filing.asking.ask_held(main, "kitchen garden.gardencanvas", holder))
+
+
+def _partly_shown(width: int, height: int, *, dark: bool = False) -> MainWindow:
+    main = window(Session(demo_garden()), width, height, dark=dark)
+    main.left.setCurrentWidget(main.outline)
+    session = main.session
+    beds = [bed.id for bed in session.layout.beds]
+    session.propose(sorts.locked(session.garden, session.layout_id, beds[:3], on=True), "Lock")
+    fixtures = frozenset({Sort.FIXTURES})
+    session.hide(Hidden(fixtures, frozenset({session.layout.plantings[2].id, beds[4]})))
+    settle()
+    return main
+
+
+@state
+def hidden_and_locked() -> MainWindow:
+    return _partly_shown(1440, 900)
+
+
+@state
+def hidden_and_locked_small_dark() -> MainWindow:
+    return _partly_shown(1024, 700, dark=True)
 
 
 def _survey() -> QImage:

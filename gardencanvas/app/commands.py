@@ -1,7 +1,7 @@
 """Commands that belong to the window rather than to the plan: locking, successions, copies of a layout."""
 
 from gardencanvas.app.session import Session
-from gardencanvas.garden import edits
+from gardencanvas.garden import edits, sorts
 from gardencanvas.garden.garden import Layout
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.value import new_id
@@ -10,10 +10,8 @@ from gardencanvas.planner.succession import members
 
 def lock(session: Session, *, locked: bool) -> None:
     """Lock or unlock what is selected: locked things are not moved or deleted."""
-    found = (session.garden.find(session.layout_id, i) for i in session.selection)
-    changed = [edits.rebuilt(i, locked=locked) for i in found if i is not None and hasattr(i, "locked")]
     text = session.tr("Lock") if locked else session.tr("Unlock")
-    session.propose(edits.replace(session.garden, session.layout_id, changed), text)
+    session.propose(sorts.locked(session.garden, session.layout_id, session.selection, on=locked), text)
 
 
 def repeatable(session: Session) -> Planting | None:

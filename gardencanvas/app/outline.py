@@ -3,15 +3,27 @@
 It is the accessible face of the canvas: the same selection, the same commands.
 """
 
-from PySide6.QtCore import QItemSelection, QItemSelectionModel, QModelIndex, QSortFilterProxyModel, Qt
-from PySide6.QtGui import QStandardItem, QStandardItemModel
+from PySide6.QtCore import (
+    QItemSelection,
+    QItemSelectionModel,
+    QModelIndex,
+    QPoint,
+    QSize,
+    QSortFilterProxyModel,
+    Qt,
+    Signal,
+)
+from PySide6.QtGui import QResizeEvent, QStandardItem, QStandardItemModel
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QLineEdit, QTreeView, QVBoxLayout, QWidget
 
 from gardencanvas.app.labels import verdict_word
 from gardencanvas.app.session import Session
+from gardencanvas.app.shown_and_locked import ShownAndLocked
 from gardencanvas.app.soon import Soon
+from gardencanvas.app.tin.marks import mark_icon
 from gardencanvas.canvas.naming import structure_name
 from gardencanvas.fit.report import FitReport, PlantingFit
+from gardencanvas.garden.garden import Layout
 from gardencanvas.garden.places import bed_of
 from gardencanvas.garden.planting import Planting
 from gardencanvas.words.plain import counted, planting_name, span
@@ -21,6 +33,8 @@ _ID = Qt.ItemDataRole.UserRole
 
 class Outline(QWidget):
     """A filtered tree that shares its selection with the canvas."""
+
+    context_menu = Signal(QPoint, object)  # global place, frozenset of ids
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -47,20 +61,30 @@ class Outline(QWidget):
         self.tree.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.tree.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.tree.setUniformRowHeights(True)
+        self.tree.setIconSize(QSize(13, 13))  # no higher than the words
         self.tree.setTextElideMode(Qt.TextElideMode.ElideRight)
         header = self.tree.header()
         header.setStretchLastSection(False)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         header.setSectionResizeMode(1, QHeaderView.ResizeMode.ResizeToContents)
         self.tree.selectionModel().selectionChanged.connect(self._chosen)
+        self.tree.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
+        self.tree.customContextMenuRequested.connect(self._ask_menu)
+        self.parts = ShownAndLocked(session)
         column.addWidget(self.filter)
-        column.addWidget(self.tree)
+        column.addWidget(self.tree, 1)
+        column.addWidget(self.parts)
         self._soon = Soon(self, self.rebuild)
         session.changed.connect(self._soon.ask)
         session.layout_changed.connect(self._soon.ask)
+        session.hidden_changed.connect(self._soon.ask)
         session.previewed.connect(self._previewed)
         session.selection_changed.connect(self._follow)
         self.rebuild()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        super().resizeEvent(event)
+        self.parts.fit_into(self.height())
 
     def rebuild(self) -> None:
         """Show the layout as it is now."""
@@ -86,12 +110,36 @@ class Outline(QWidget):
             parent = self._row(self._model.invisibleRootItem(), "", self.tr("Structures"), "")
             for thing in others:
                 self._row(parent, thing.id, thing.name, structure_name(getattr(thing, "kind", "path")))
+        self._mark(layout, session)
         for item in list(parents.values()):
             count = item.rowCount()
             item.setToolTip(counted(count, self.tr("planting"), self.tr("plantings")))
         self.tree.expandAll()
         self._following = False
         self._follow(session.selection)
+
+    def _mark(self, layout: Layout, session: Session) -> None:
+        """Mark what is hidden or locked, also in words for those who do not see the marks."""
+        quiet = self.palette().placeholderText().color()
+        icons = {name: mark_icon(name, quiet.name(), quiet.name()) for name in ("unseen", "lock")}
+        for thing in (*layout.items(), *session.garden.fixtures):
+            item, hidden = self._items.get(thing.id), session.hidden.hides(thing)
+            if item is None or not (hidden or thing.locked):
+                continue
+            item.setIcon(icons["unseen" if hidden else "lock"])
+            if hidden:
+                item.setForeground(quiet)
+            told = item.data(Qt.ItemDataRole.AccessibleTextRole) or item.text()
+            words = self.tr("{0}, locked") if thing.locked else "{0}"
+            words = words.format(told)
+            item.setData(
+                self.tr("{0}, hidden").format(words) if hidden else words, Qt.ItemDataRole.AccessibleTextRole
+            )
+
+    def _ask_menu(self, place: QPoint) -> None:
+        """Offer the commands for what is selected here."""
+        if self._session.selection:
+            self.context_menu.emit(self.tree.viewport().mapToGlobal(place), self._session.selection)
 
     def _row(self, parent: QStandardItem, item_id: str, name: str, word: str) -> QStandardItem:
         first, second = QStandardItem(name), QStandardItem(word)

@@ -10,6 +10,7 @@ from PySide6.QtCore import QCoreApplication, QObject, Signal
 from gardencanvas.app.history import History
 from gardencanvas.app.shelf import Shelf, shelf
 from gardencanvas.canvas.desk import Desk
+from gardencanvas.canvas.hidden import Hidden
 from gardencanvas.crops.catalogue import Catalogue, catalogue
 from gardencanvas.files import Stamp, open_stamped
 from gardencanvas.fit.aids import growing_of
@@ -183,6 +184,7 @@ class Session(Desk):
         present = {i for i in self.selection if garden.find(self.layout_id, i) is not None}
         if others:
             self.crops_changed.emit()
+        self._show_new(before, garden)
         self.changed.emit(before, garden)
         if present != self.selection:
             self.select(present)
@@ -195,6 +197,25 @@ class Session(Desk):
         if chosen != self.selection:
             self.selection = chosen
             self.selection_changed.emit(chosen)
+
+    def hide(self, hidden: Hidden) -> None:
+        """Hide this, and nothing else; what is hidden is not selected any more."""
+        if hidden == self.hidden:
+            return
+        self.hidden = hidden
+        chosen = ((i, self.garden.find(self.layout_id, i)) for i in self.selection)
+        self.select(i for i, item in chosen if item is not None and not hidden.hides(item))
+        self.hidden_changed.emit(hidden)
+
+    def _show_new(self, before: Garden, after: Garden) -> None:
+        """Show what was drawn or planted just now, though its sort be hidden."""
+        if not self.hidden or all(x.id != self.layout_id for x in before.layouts):
+            return
+        known = before.layout(self.layout_id).by_id.keys() | {f.id for f in before.fixtures}
+        items = (*after.layout(self.layout_id).items(), *after.fixtures)
+        new = [item for item in items if item.id not in known and self.hidden.hides(item)]
+        if new:
+            self.hide(self.hidden.showing(new))
 
     def show_date(self, on: date) -> None:
         """Move the date cursor."""

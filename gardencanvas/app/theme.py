@@ -86,20 +86,25 @@ QFrame[role="card"][severity="low"] {{ border-left: 3px solid {c.line}; }}
 QLabel[role="pill"] {{ border-radius: 8px; padding: 2px 12px; min-height: 15px; font-weight: 600; font-size: {small:.1f}pt; }}
 QFrame[role="card"] {{ background: {c.paper}; border-radius: 4px; }}
 {pills}
-QPushButton {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.line};
+QPushButton {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.border};
   border-radius: 6px; padding: 5px 12px; }}
 QPushButton:hover {{ background: {c.selected}; }}
 QPushButton:disabled {{ color: {c.quiet}; background: {c.paper}; }}
 QPushButton[role="remedy"] {{ color: {c.accent}; border: 1px solid {c.accent}; text-align: left;
   font-weight: 600; padding: 5px 10px; }}
+QPushButton[role="remedy"]:hover {{ color: {c.ink}; }}
+QPushButton[role="remedy"]:focus {{ border: 2px solid {c.accent}; padding: 4px 9px; }}
 QToolButton {{ color: {c.ink}; background: transparent; border: 1px solid transparent; border-radius: 6px;
   padding: 4px 9px; }}
+QToolButton[role="fold"], QToolButton[role="fold"]:checked {{ background: transparent;
+  border: 1px solid transparent; padding: 3px 4px; font-weight: 600; }}
+QToolButton[role="fold"]:focus {{ border: 1px solid {c.accent}; }}
 QToolButton[role="small"] {{ padding: 3px 4px; }}
 QToolButton::menu-indicator {{ image: none; }}
 QToolButton:hover {{ background: {c.selected}; }}
 QToolButton:checked {{ background: {c.selected}; border: 1px solid {c.accent}; }}
 QLineEdit, QAbstractSpinBox, QComboBox {{ background: {c.field}; color: {c.ink};
-  border: 1px solid {c.line}; border-radius: 6px; padding: 3px 6px; min-height: 18px;
+  border: 1px solid {c.border}; border-radius: 6px; padding: 3px 6px; min-height: 18px;
   selection-background-color: {c.accent}; selection-color: {c.panel}; }}
 QLineEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{ border: 2px solid {c.accent}; padding: 2px 5px; }}
 QLineEdit[fault="true"] {{ border: 2px solid {c.verdicts[3]}; padding: 2px 5px; }}
@@ -133,7 +138,7 @@ QStatusBar {{ background: {c.desk}; color: {c.ink}; }}
 QStatusBar::item {{ border: none; }}
 QScrollBar:vertical {{ background: transparent; width: 11px; margin: 2px; }}
 QScrollBar:horizontal {{ background: transparent; height: 11px; margin: 2px; }}
-QScrollBar::handle {{ background: {c.line}; border-radius: 3px; min-height: 28px; min-width: 28px; }}
+QScrollBar::handle {{ background: {c.border}; border-radius: 3px; min-height: 28px; min-width: 28px; }}
 QScrollBar::handle:hover {{ background: {c.quiet}; }}
 QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
 QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}

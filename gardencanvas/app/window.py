@@ -11,6 +11,7 @@ from gardencanvas.app.background.laying import Background
 from gardencanvas.app.background.reading import SUFFIXES as PICTURES
 from gardencanvas.app.filing import Filing
 from gardencanvas.app.findings.panel import FindingsPanel
+from gardencanvas.app.hidden_label import HiddenLabel
 from gardencanvas.app.inspector.backdrop_fields import BackdropFields
 from gardencanvas.app.inspector.panel import Inspector
 from gardencanvas.app.late_tab import LateTab
@@ -47,6 +48,8 @@ class MainWindow(QMainWindow):
         self._said = QTimer(self)
         self._said.setSingleShot(True)
         self._said.timeout.connect(self._quiet)
+        self.hidden = HiddenLabel()
+        self.statusBar().addPermanentWidget(self.hidden)
         self.standing = StandingLabel()
         self.statusBar().addPermanentWidget(self.standing)
         self.session = session
@@ -131,6 +134,7 @@ class MainWindow(QMainWindow):
         session.changed.connect(self._retitle)
         session.layout_changed.connect(self._retitle)
         session.refused.connect(self.say)
+        self.hidden.follow(session)
         session.pointed_at.connect(self._bring_into_view)
         self.view.status.connect(self.say)
         self._keep(session)

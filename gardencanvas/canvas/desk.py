@@ -9,6 +9,7 @@ from datetime import date
 
 from PySide6.QtCore import QObject, Signal
 
+from gardencanvas.canvas.hidden import Hidden
 from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.fit.checker import Checker
 from gardencanvas.fit.report import FitReport
@@ -24,11 +25,13 @@ class Desk(QObject):
     date_changed = Signal(object)  # datetime.date
     layout_changed = Signal(str)  # another layout is shown
     refused = Signal(str)  # a sentence: an edit that could not be done
+    hidden_changed = Signal(object)  # Hidden
 
     garden: Garden
     layout_id: str
     selection: frozenset[str]
     on: date
+    hidden: Hidden = Hidden()
 
     @property
     def layout(self) -> Layout:
@@ -61,6 +64,10 @@ class Desk(QObject):
 
     def propose(self, after: Garden, text: str) -> bool:
         """Commit an edit as one undo step named ``text``; False when nothing changed."""
+        raise TypeError("Desk is a base: use Session")
+
+    def hide(self, hidden: Hidden) -> None:
+        """Hide this, and nothing else."""
         raise TypeError("Desk is a base: use Session")
 
     def select(self, ids: Iterable[str]) -> None:

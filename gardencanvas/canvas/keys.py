@@ -129,8 +129,9 @@ def duplicate(view: PlanView) -> None:
 
 def select_all(view: PlanView) -> None:
     """Select all plantings; where there are none, all beds."""
-    layout = view.desk.layout
-    view.desk.select([p.id for p in layout.plantings] or [b.id for b in layout.beds])
+    layout, hidden = view.desk.layout, view.desk.hidden
+    plantings = [p.id for p in layout.plantings if not hidden.hides(p)]
+    view.desk.select(plantings or [b.id for b in layout.beds if not hidden.hides(b)])
 
 
 def walk(view: PlanView, step: int) -> None:
@@ -152,4 +153,4 @@ def reading_order(view: PlanView) -> list[str]:
         box: QRectF = view.plan.parts[item_id].outline.boundingRect()
         return round(box.top() / 20), box.left(), -box.width() * box.height()
 
-    return sorted(view.plan.parts, key=place)
+    return sorted((i for i, part in view.plan.parts.items() if view.plan.shows(part)), key=place)

@@ -3,7 +3,7 @@
 One scene unit is one centimetre; x right, y down.
 """
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from datetime import date
 
 from PySide6.QtCore import QObject, QPointF, QRectF
@@ -11,6 +11,7 @@ from PySide6.QtGui import QPainterPath
 from PySide6.QtWidgets import QGraphicsScene
 
 from gardencanvas.canvas.fade import Fade
+from gardencanvas.canvas.hidden import Hidden
 from gardencanvas.canvas.items import order
 from gardencanvas.canvas.items.backdrop import BackdropItem
 from gardencanvas.canvas.items.ground import BedItem, BedLabel, PathItem
@@ -68,6 +69,7 @@ class PlanScene(QGraphicsScene):
         self._hushed: frozenset[str] = frozenset()
         self.layout_id = ""
         self.ghosts: frozenset[str] = frozenset()  # ids drawn as not yet put down
+        self._hidden = Hidden()
 
     # what is shown
 
@@ -88,6 +90,7 @@ class PlanScene(QGraphicsScene):
                 part.haunt(False)
                 part.show_footprints(item.id in self._selection)
                 self._touch(part)
+                self._veil(part)
             if part is None:
                 self._add(item)
             elif part.value is not item:
@@ -151,7 +154,10 @@ class PlanScene(QGraphicsScene):
 
     def extent(self) -> QRectF:
         """The box round everything that is drawn, in centimetres; the picture's where nothing else is."""
-        return span([part.value for part in self.parts.values()]) or self.backdrop.boundingRect()
+        return (
+            span([part.value for part in self.parts.values() if self.shows(part)])
+            or self.backdrop.boundingRect()
+        )
 
     def trim_shadows(self, box: QRectF) -> None:
         """Let no shadow fall outside a box."""
@@ -161,34 +167,65 @@ class PlanScene(QGraphicsScene):
     # finding
 
     def items_within(self, box: QRectF) -> list[str]:
-        """Ids of the items that lie wholly in a box; beds count only where nothing else lies in it."""
-        inside = [i for i, part in self.parts.items() if box.contains(part.outline.boundingRect())]
+        """Ids of the items that lie wholly in a box and can be picked; beds only where nothing else does."""
+        inside = [
+            i
+            for i, part in self.parts.items()
+            if self.free(part) and box.contains(part.outline.boundingRect())
+        ]
         small = [i for i in inside if not isinstance(self.parts[i].value, (Bed, Path, Fixture))]
         return small or inside
 
     def touched(self, box: QRectF) -> list[str]:
         """Ids of the plantings whose outline a box touches."""
-        return [i for i, p in self.parts.items() if isinstance(p, PlantingItem) and p.outline.intersects(box)]
+        plantings = ((i, p) for i, p in self.parts.items() if isinstance(p, PlantingItem) and self.shows(p))
+        return [i for i, p in plantings if p.outline.intersects(box)]
 
-    def item_at(self, point: QPointF) -> str | None:
-        """The id of what a click at a point means: the nearest plant, then what lies on top."""
+    def shows(self, part: Part) -> bool:
+        """Whether an item is drawn: what is still on the mouse always is."""
+        return part.value.id in self.ghosts or not self._hidden.hides(part.value)
+
+    def free(self, part: Part) -> bool:
+        """Whether the mouse can pick an item: it is drawn and not locked."""
+        return self.shows(part) and not part.value.locked
+
+    def item_at(self, point: QPointF, *, free: bool = False) -> str | None:
+        """The id of what a click at a point means: the nearest plant, then what lies on top.
+
+        With ``free`` what is locked is passed over; but a locked planting covers the bed that it lies in.
+        """
+        usable = self.free if free else self.shows
+        planting = self._planting_at(point, usable)
+        if planting is not None:
+            return planting
+        for kinds in ((SupportItem,), (CoverItem,), (FixtureItem,)):
+            found = self._topmost(point, kinds, usable)
+            if found is not None:
+                return found
+        if free and self._planting_at(point, self.shows) is not None:
+            return None
+        return self._topmost(point, (BedItem,), usable) or self._topmost(point, (PathItem,), usable)
+
+    def _planting_at(self, point: QPointF, usable: Callable[[Part], bool]) -> str | None:
         slack = 5 / self.look.scale
         best: tuple[float, str] | None = None
         for item_id, part in self.parts.items():
-            if isinstance(part, PlantingItem) and part.boundingRect().contains(point):
+            if isinstance(part, PlantingItem) and part.boundingRect().contains(point) and usable(part):
                 away = part.station_at(point, slack)
                 inside = part.outline.contains(point)
                 if away < float("inf") or inside:
                     score = away / max(part.state.radius_m * 100, slack) if away < float("inf") else 2.0
                     if best is None or score < best[0]:
                         best = (score, item_id)
-        if best is not None:
-            return best[1]
-        for kinds in ((SupportItem,), (CoverItem,), (FixtureItem,), (BedItem,), (PathItem,)):
-            for item_id in reversed(self.parts):
-                part = self.parts[item_id]
-                if isinstance(part, kinds) and part.outline.contains(point):
-                    return item_id
+        return None if best is None else best[1]
+
+    def _topmost(
+        self, point: QPointF, kinds: tuple[type[Part], ...], usable: Callable[[Part], bool]
+    ) -> str | None:
+        for item_id in reversed(self.parts):
+            part = self.parts[item_id]
+            if isinstance(part, kinds) and part.outline.contains(point) and usable(part):
+                return item_id
         return None
 
     # keeping in step
@@ -218,6 +255,28 @@ class PlanScene(QGraphicsScene):
         self.parts[item.id] = part
         self._touch(part)
         self.addItem(part)
+        self._veil(part)
+
+    def hide(self, hidden: Hidden) -> None:
+        """Draw and hit what this hides no more, and the rest again."""
+        if hidden == self._hidden:
+            return
+        self._hidden = hidden
+        for part in self.parts.values():
+            if part.isVisible() is not self.shows(part):
+                self._touch(part)
+                self._veil(part)
+        self._lay_names()
+        self._lay_plants()
+        self._cast_shadows()
+        self._outline_selection()
+
+    def _veil(self, part: Part) -> None:
+        """Draw an item with its mark and label, or neither."""
+        shown = self.shows(part)
+        for item in (part, self.marks.get(part.value.id), self._labels.get(part.value.id)):
+            if item is not None and item.isVisible() is not shown:
+                item.setVisible(shown)
 
     def _touch(self, part: Part) -> None:
         """Remember where plants are to be drawn anew."""
@@ -228,7 +287,7 @@ class PlanScene(QGraphicsScene):
         """Hand the plantings to the layers that draw their plants, if any of them changed."""
         if self._touched.isNull():
             return
-        parts = [p for p in self.parts.values() if isinstance(p, PlantingItem)]
+        parts = [p for p in self.parts.values() if isinstance(p, PlantingItem) and self.shows(p)]
         self.plants.put([p for p in parts if not p.ghost], self._touched)
         self.ghost_plants.put([p for p in parts if p.ghost], self._touched)
         self._touched = QRectF()
@@ -265,6 +324,8 @@ class PlanScene(QGraphicsScene):
         box = QRectF()
         for item_id, mark in self.marks.items():
             part = mark.plants
+            if not self.shows(part):
+                continue
             name = planting_name(self._crops, part.value) if self._crops is not None else part.value.crop
             named[item_id] = (part, name)
             box = box.united(part.outline_box)
@@ -274,14 +335,15 @@ class PlanScene(QGraphicsScene):
         path = QPainterPath()
         for item_id in sorted(self._selection):
             part = self.parts.get(item_id)
-            if part is not None:
+            if part is not None and self.shows(part):
                 path.addPath(part.outline)
         self.selected.put(path)
 
     def _cast_shadows(self) -> None:
         if self.garden is None:
             return
-        key = (self.garden.fixtures, self.garden.site, self._on)
+        fixtures = tuple(f for f in self.garden.fixtures if not self._hidden.hides(f))
+        key = (fixtures, self.garden.site, self._on)
         if len(self._shadows_for) == 3 and all(
             a is b or a == b for a, b in zip(key, self._shadows_for, strict=True)
         ):
@@ -290,7 +352,7 @@ class PlanScene(QGraphicsScene):
         for item in self._shadows:
             self.removeItem(item)
         self._shadows = []
-        for fixture in self.garden.fixtures:
+        for fixture in fixtures:
             shades = shadows_of(self.garden.site, fixture, self._on)
             if shades:
                 item = ShadowItem(self.look, shades, fixture.clear_share)

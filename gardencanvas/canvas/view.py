@@ -18,6 +18,7 @@ from PySide6.QtWidgets import QApplication, QToolTip, QWidget
 
 from gardencanvas.canvas import keys
 from gardencanvas.canvas.desk import Desk
+from gardencanvas.canvas.hidden import Hidden
 from gardencanvas.canvas.items.overlay import HandleItem
 from gardencanvas.canvas.look import CM
 from gardencanvas.canvas.naming import named
@@ -76,6 +77,7 @@ class PlanView(PlanPane):
         desk.previewed.connect(self._judged)
         desk.selection_changed.connect(self._selected)
         desk.date_changed.connect(self._dated)
+        desk.hidden_changed.connect(self._hid)
         desk.layout_changed.connect(self._other_layout)
         self._show_all()
 
@@ -216,7 +218,7 @@ class PlanView(PlanPane):
         garden = self.plan.garden
         wanted = (
             handles_for(garden, self.desk.layout_id, self.desk.selection, self.look.scale)
-            if garden and not self.tool.takes_space
+            if garden and not self.tool.takes_space and self._all_shown()
             else []
         )
         if [h.name for h in self._handles] != [name for name, _ in wanted]:
@@ -227,6 +229,15 @@ class PlanView(PlanPane):
                 self.plan.addItem(handle)
         for handle, (_, at) in zip(self._handles, wanted, strict=True):
             handle.setPos(at)
+
+    def _all_shown(self) -> bool:
+        """Whether nothing that is selected is hidden."""
+        parts = (self.plan.parts.get(i) for i in self.desk.selection)
+        return all(part is None or self.plan.shows(part) for part in parts)
+
+    def _hid(self, hidden: Hidden) -> None:
+        self.plan.hide(hidden)
+        self._place_handles()
 
     def _set_scale(self, scale: float) -> None:
         super()._set_scale(scale)

@@ -19,6 +19,17 @@ from gardencanvas.garden.value import Point
 
 M = TypeVar("M", bound=BaseModel)
 
+# fields that say where a thing lies and how large it is
+_PLACED: dict[type, frozenset[str]] = {
+    Bed: frozenset({"outline", "holes"}),
+    Path: frozenset({"line", "width_m"}),
+    RingSupport: frozenset({"centre", "radius_m"}),
+    LineSupport: frozenset({"begin", "end"}),
+    Cover: frozenset({"outline"}),
+    Fixture: frozenset({"outline"}),
+    Planting: frozenset({"pattern"}),
+}
+
 _FOLDERS: dict[type, str] = {
     Bed: "beds",
     Path: "paths",
@@ -105,6 +116,8 @@ def change(garden: Garden, layout_id: str, item_id: str, **fields: Any) -> Garde
     item = garden.find(layout_id, item_id)
     if item is None:
         raise Refusal(f"There is nothing with the id {item_id!r} in this layout.")
+    if item.locked and not _PLACED[type(item)].isdisjoint(fields):
+        raise Refusal("It is locked and stays where it is; unlock it first.")
     after = rebuilt(item, **fields)
     return garden if after == item else replace(garden, layout_id, [after])
 

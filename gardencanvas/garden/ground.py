@@ -41,6 +41,7 @@ class Path(Value):
     name: Name = "Path"
     line: Annotated[tuple[Point, ...], Field(min_length=2, max_length=2000)]
     width_m: Length = 0.4
+    locked: bool = False
 
 
 class Fixture(Value):

@@ -52,6 +52,8 @@ class Menus(QObject):
             kind(self) for kind in (FileMenu, EditMenu, ViewMenu, PlanMenu, ArrangeMenu, SeasonMenu, HelpMenu)
         ]
         self.window.view.context_menu.connect(self.show_menu)
+        self.window.outline.context_menu.connect(self.show_menu)
+        self.session.hidden_changed.connect(self.refresh)
         self.session.selection_changed.connect(self.refresh)
         self.session.changed.connect(self.refresh)
         self.session.layout_changed.connect(self.refresh)
@@ -140,7 +142,7 @@ class Menus(QObject):
     def _on_the_plan(self, ids: frozenset[str]) -> Iterable[str]:
         if not ids:
             return ("select all", "tool bed", "fit")
-        often = ("duplicate", "delete", "turn right", "turn left", "lock", "unlock", "fit selection")
+        often = ("duplicate", "delete", "turn right", "turn left", "lock", "unlock", "hide", "fit selection")
         some = ("keep volunteer", "thin volunteer", "fill", "again", "select succession")
         return (*often, *(n for n in some if not self.why_not(n)))
 

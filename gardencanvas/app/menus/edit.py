@@ -5,6 +5,7 @@ from PySide6.QtGui import QGuiApplication, QKeySequence
 
 from gardencanvas.app import clipboard, commands
 from gardencanvas.app.menus.bar import Menus
+from gardencanvas.app.shown_and_locked import hide_selected
 from gardencanvas.canvas import keys
 
 _KEY = QKeySequence.StandardKey
@@ -38,6 +39,7 @@ class EditMenu(QObject):
         menus.add(menu, "turn left", self.tr("Turn &left 15°"), self._turn_left, "Shift+R", some)
         menus.add(menu, "lock", self.tr("Loc&k"), self._lock, "Ctrl+L", some)
         menus.add(menu, "unlock", self.tr("U&nlock"), self._unlock, "Ctrl+Shift+L", some)
+        menus.add(menu, "hide", self.tr("&Hide"), self._hide, "Ctrl+H", some)
         menu.addSeparator()
         menus.add(menu, "select all", self.tr("Select &all"), self._select_all, _KEY.SelectAll)
         menus.add(
@@ -110,6 +112,9 @@ class EditMenu(QObject):
 
     def _unlock(self) -> None:
         commands.lock(self._menus.session, locked=False)
+
+    def _hide(self) -> None:
+        hide_selected(self._menus.session)
 
     def _select_all(self) -> None:
         keys.select_all(self._window.view)

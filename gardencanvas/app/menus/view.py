@@ -1,9 +1,10 @@
 """The View menu."""
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Qt
 
 from gardencanvas.app import language, settings, theme
 from gardencanvas.app.menus.bar import Menus
+from gardencanvas.canvas.hidden import Hidden
 
 
 class ViewMenu(QObject):
@@ -21,6 +22,11 @@ class ViewMenu(QObject):
             menu, "fit selection", self.tr("Fit the &selection"), self._fit_selection, "Ctrl+8",
             self._nothing_selected,
         )  # fmt: skip
+        menu.addSeparator()
+        menus.add(
+            menu, "show all", self.tr("Show &everything"), self._show_all, "Ctrl+Shift+H", self._all_shown
+        )
+        menus.add(menu, "shown and locked", self.tr("What is shown and &locked"), self._shown_and_locked)
         menu.addSeparator()
         grid, snap = settings.flag("grid", default=True), settings.flag("snap", default=True)
         view.set_grid(grid)
@@ -50,6 +56,20 @@ class ViewMenu(QObject):
 
     def _nothing_selected(self) -> str:
         return "" if self._menus.session.selection else self.tr("Select something first.")
+
+    def _all_shown(self) -> str:
+        return "" if self._menus.session.hidden else self.tr("Nothing is hidden.")
+
+    def _show_all(self) -> None:
+        self._menus.session.hide(Hidden())
+
+    def _shown_and_locked(self) -> None:
+        window = self._window
+        window.left.parentWidget().show()
+        window.left.setCurrentWidget(window.outline)
+        window.outline.parts.fold.setChecked(True)
+        window.outline.parts.table.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        window.outline.parts.table.setCurrentCell(0, 1)
 
     def _fit_selection(self) -> None:
         self._window.view.zoom_to(self._menus.session.selection)

@@ -1,4 +1,4 @@
-"""Small drawn marks of the seed tin: star, packet, calendar, place, filter, page, fold."""
+"""Small drawn marks of the panels: star, packet, calendar, place, filter, page, fold, eye, lock."""
 
 from math import cos, pi, sin
 
@@ -110,7 +110,30 @@ def _plus() -> Shapes:
     return [(_line((8, 3), (8, 13)), False), (_line((3, 8), (13, 8)), False)]
 
 
+def _seen() -> Shapes:
+    path = QPainterPath(QPointF(1.6, 8))
+    path.quadTo(QPointF(8, 1.2), QPointF(14.4, 8))
+    path.quadTo(QPointF(8, 14.8), QPointF(1.6, 8))
+    return [(path, False), (_round(8, 8, 1.9), True)]
+
+
+def _unseen() -> Shapes:
+    return [*_seen(), (_line((2.8, 13.4), (13.2, 2.6)), False)]
+
+
+def _lock() -> Shapes:
+    body, bow = QPainterPath(), QPainterPath(QPointF(5.2, 7.2))
+    body.addRoundedRect(QRectF(3.4, 7.2, 9.2, 6.8), 1.2, 1.2)
+    bow.lineTo(QPointF(5.2, 5.2))
+    bow.arcTo(QRectF(5.2, 2.2, 5.6, 5.6), 180, -180)
+    bow.lineTo(QPointF(10.8, 7.2))
+    return [(body, False), (bow, False), (_round(8, 10.6, 0.9), True)]
+
+
 _MARKS = {
+    "seen": _seen,
+    "unseen": _unseen,
+    "lock": _lock,
     "star": _star,
     "packet": _packet,
     "calendar": _calendar,

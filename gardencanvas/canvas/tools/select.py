@@ -9,7 +9,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication
 
 from gardencanvas.canvas.items.overlay import HandleItem
-from gardencanvas.canvas.naming import translate
+from gardencanvas.canvas.naming import named, translate
 from gardencanvas.canvas.tools.band import BandGesture
 from gardencanvas.canvas.tools.move import MoveGesture
 from gardencanvas.canvas.tools.reshape import ReshapeGesture
@@ -52,8 +52,9 @@ class SelectTool(Tool):
         if handle is not None:
             self._waiting = self._for_handle(handle)
             return
-        item_id = self.view.plan.item_at(pointer.at)
+        item_id = self.view.plan.item_at(pointer.at, free=True)
         if item_id is None:
+            self._tell_locked(pointer)
             if not pointer.holds(_SHIFT):
                 self._on_click = frozenset()
             self._waiting = BandGesture(self.view)
@@ -64,6 +65,15 @@ class SelectTool(Tool):
             self._waiting = MoveGesture(self.view, copy=pointer.holds(_ALT))
         else:
             self._press_other(item_id, pointer)
+
+    def _tell_locked(self, pointer: Pointer) -> None:
+        """Say of a locked thing under the mouse why it is not picked."""
+        desk = self.view.desk
+        item_id = self.view.plan.item_at(pointer.at)
+        item = desk.garden.find(desk.layout_id, item_id) if item_id is not None else None
+        if item is not None:
+            told = translate("Canvas", "{0} is locked. Select it in the outline, or right-click to unlock.")
+            self.view.say(told.format(named([item], desk.catalogue)))
 
     def _press_other(self, item_id: str, pointer: Pointer) -> None:
         """Press on something that is not selected: ground is selected by a click, the rest at once."""
@@ -112,13 +122,16 @@ class SelectTool(Tool):
         cursor = self.cursor
         if self.view.handle_at(pointer.pixel) is not None:
             cursor = Qt.CursorShape.PointingHandCursor
-        elif self.view.desk.selection and self.view.plan.item_at(pointer.at) in self.view.desk.selection:
+        elif self.view.desk.selection and self._on_selection(pointer):
             cursor = Qt.CursorShape.SizeAllCursor
         self.view.viewport().setCursor(cursor)
 
+    def _on_selection(self, pointer: Pointer) -> bool:
+        return self.view.plan.item_at(pointer.at, free=True) in self.view.desk.selection
+
     def double_click(self, pointer: Pointer) -> None:
         desk = self.view.desk
-        item_id = self.view.plan.item_at(pointer.at)
+        item_id = self.view.plan.item_at(pointer.at, free=True)
         item = desk.garden.find(desk.layout_id, item_id) if item_id is not None else None
         if isinstance(item, Planting) and not item.locked:
             self.cancel()
