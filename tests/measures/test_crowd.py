@@ -75,10 +75,10 @@ def test_competition_coefficients_of_spitters():
 
 
 def test_late_neighbours_hold_back_less_than_those_of_its_own_time():
-    early, late = filled("a", "lettuce", share=0.5), filled("b", "lettuce", share=0.5, y=0.1)
-    own = _shared(early, filled("b", "cabbage", share=0.5, y=0.1))
-    then = _shared(early, filled("b", "cabbage", share=0.5, y=0.1, on=late.start.on.replace(month=6)))
-    assert then.left[0] > own.left[0]
+    lettuce = filled("a", "lettuce")
+    early = _shared(lettuce, filled("b", "cabbage", y=0.1))
+    late = _shared(lettuce, filled("b", "cabbage", y=0.1, on=lettuce.start.on.replace(month=6)))
+    assert early.left[0] < late.left[0] < 1.0
 
 
 def test_a_legume_takes_less_of_the_soil_than_a_crop_like_it_that_fixes_nothing(monkeypatch):
