@@ -65,7 +65,8 @@ def test_a_selected_bed_is_filled_previewed_planted_and_undone(qtbot, main):
     assert session.shown_garden.layout("l1").by_id[answer.planting.id].plants == answer.planting.plants
     assert len(session.layout.plantings) == 2  # not yet planted
     assert str(answer.planting.plants) in dialog.message.text()
-    QTest.keyClick(dialog.plant_it, Qt.Key.Key_Return)
+    assert dialog.where.hasFocus()
+    QTest.keyClick(dialog.where, Qt.Key.Key_Return)  # Enter plants, wherever one is
     (planted,) = session.layout.plantings[2:]
     assert planted.plants == answer.planting.plants
     assert session.selection == {planted.id}
