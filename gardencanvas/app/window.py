@@ -12,6 +12,7 @@ from gardencanvas.app.background.reading import SUFFIXES as PICTURES
 from gardencanvas.app.filing import Filing
 from gardencanvas.app.findings.panel import FindingsPanel
 from gardencanvas.app.hidden_label import HiddenLabel
+from gardencanvas.app.hints import Hints
 from gardencanvas.app.inspector.backdrop_fields import BackdropFields
 from gardencanvas.app.inspector.panel import Inspector
 from gardencanvas.app.late_tab import LateTab
@@ -64,12 +65,14 @@ class MainWindow(QMainWindow):
         self.session = session
         session.setParent(self)
         self.view = PlanView(session, self)
+        self.hints = Hints(self, session)
         self.tin = SeedTin(session)
         self.outline = Outline(session)
         self.inspector = Inspector(session)
         self.inspector.garden.add_backdrop(BackdropFields(self.background))
         self.season = SeasonPanel(session)
         self.ribbon = self.season.ribbon
+        self.season.put_above(self.hints.lines["season"])
         self.findings = FindingsPanel(session)
         self.tool_row = ToolRow(self.view, session)
         self.left = QTabWidget()
@@ -96,6 +99,7 @@ class MainWindow(QMainWindow):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(4)
         column.addWidget(self.tool_row)
+        column.addWidget(self.hints.lines["plan"])
         column.addWidget(self.view, 1)
         for part, least in ((self.left, 190), (plan, 380), (self.inspector, 280)):
             frame = _framed(part)

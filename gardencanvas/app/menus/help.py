@@ -16,9 +16,18 @@ class HelpMenu(QObject):
         menu = menus.menu(self.tr("&Help"))
         menus.add(menu, "find command", self.tr("&Find a command…"), self._find_command, "Ctrl+K")
         menus.add(menu, "marks", self.tr("The four &verdicts"), self._verdicts, "F1")
+        menus.add(menu, "hints", self.tr("Show &hints again"), self._hints, None, self._no_hints)
         menus.add(menu, "about", self.tr("&About Garden Canvas"), self._about)
 
+    def _no_hints(self) -> str:
+        return self.tr("No hint was used or sent away yet.") if self._window.hints.none_used() else ""
+
+    def _hints(self) -> None:
+        self._window.hints.again()
+        self._menus.refresh()
+
     def _find_command(self) -> None:
+        self._window.hints.used("commands")
         from gardencanvas.app.finding import find_command  # not needed to start
 
         find_command(self._window).exec()

@@ -52,9 +52,11 @@ class SeasonMenu(QObject):
         return cast("GapsPanel", self._window.show_tab("gaps"))
 
     def _next_finding(self) -> None:
+        self._window.hints.used("findings")
         self._window.bottom.setCurrentWidget(self._window.findings)
         self._window.findings.go_next()
 
     def _previous_finding(self) -> None:
+        self._window.hints.used("findings")
         self._window.bottom.setCurrentWidget(self._window.findings)
         self._window.findings.go_next(-1)

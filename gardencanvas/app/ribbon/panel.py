@@ -36,6 +36,12 @@ class SeasonPanel(QWidget):
         self.ribbon.zoomed.connect(self._wheeled)
         self._follow(session.on)
 
+    def put_above(self, line: QWidget) -> None:
+        """Put a line of words over the ribbon."""
+        column = self.layout()
+        if isinstance(column, QVBoxLayout):
+            column.insertWidget(0, line)
+
     def _controls(self) -> QWidget:
         bar = QWidget()
         row = QHBoxLayout(bar)
