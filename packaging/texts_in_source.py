@@ -10,12 +10,17 @@ from pathlib import Path
 
 CHECKOUT = Path(__file__).resolve().parent.parent
 SOURCE = CHECKOUT / "gardencanvas"
-ROOMS = {"app": "app", "__main__.py": "app", "canvas": "canvas", "paper": "paper", "words": "words"}
+ROOMS = {
+    "app": "app", "__main__.py": "app", "canvas": "canvas", "paper": "paper", "words": "words",
+    "garden": "words", "planner": "words", "files": "words", "crops": "words",
+}  # fmt: skip
 """The translation file that each part of the source belongs to; the command line stays English."""
 WORDS = "words"
 """The context of the texts said without Qt."""
 CALLED = {"app": "QApplication", "session": "Session", "window": "MainWindow"}
 """What variables and attributes of these names hold throughout the program."""
+REFUSING = {"Refusal", "FileRefused", "NewerFormat", "CannotWrite", "CannotKeep"}
+"""Errors whose sentence is said by ``words.refusals``."""
 SAYING = {"say", "say_many", "mark"}
 
 
@@ -64,6 +69,7 @@ class Reader(ast.NodeVisitor):
         self.file = file
         self.texts: list[Text] = []
         self.faults: list[Fault] = []
+        self._qt = file.split("/")[1] in {"app", "canvas", "paper"}
         self._classes: list[str] = []
         self._scopes: list[dict[str, str]] = []
         self._wrappers = dict(_wrappers(tree))
@@ -91,13 +97,22 @@ class Reader(ast.NodeVisitor):
         function = node.func
         if isinstance(function, ast.Attribute) and function.attr == "tr":
             self._take(node, self._class_of(function.value), node.args)
-        elif _is_translate(function):
+        elif self._qt and _is_translate(function):
             context = _literal(node.args[0]) if node.args else None
             self._take(node, context, node.args[1:])
         elif isinstance(function, ast.Name) and function.id in self._wrappers:
             self._take(node, self._wrappers[function.id], node.args)
         elif isinstance(function, ast.Name) and function.id in SAYING:
             self._take_said(node, function.id)
+        elif isinstance(function, ast.Name) and function.id in REFUSING and node.args:
+            self._take_refused(node)
+
+    def _take_refused(self, node: ast.Call) -> None:
+        text = _literal(node.args[0])
+        if text is not None:
+            self._add(node, WORDS, text)
+        elif isinstance(node.args[0], ast.JoinedStr) and not self.file.endswith("errors.py"):
+            self._fault(node, "the text is no literal")
 
     def _take(self, node: ast.Call, context: str | None, arguments: list[ast.expr]) -> None:
         literals = [_literal(a) for a in arguments[:2]]

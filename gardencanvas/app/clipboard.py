@@ -10,6 +10,7 @@ from gardencanvas.garden.clipping import clipping_from, clipping_of, is_clipping
 from gardencanvas.garden.copies import add_shifted
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.places import bounds
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -28,7 +29,7 @@ def copy(window: "MainWindow") -> bool:
     try:
         text = clipping_of(session.garden, session.layout_id, session.selection)
     except Refusal as refusal:
-        window.say(str(refusal))
+        window.say(why_refused(refusal))
         return False
     QGuiApplication.clipboard().setText(text)
     window.say(window.tr("Copied."))
@@ -54,7 +55,7 @@ def paste(window: "MainWindow") -> None:
         dx, dy = _step(window, bounds(pasted.items))
         after = add_shifted(pasted.garden, session.layout_id, pasted.items, dx, dy)
     except Refusal as refusal:
-        window.say(str(refusal))
+        window.say(why_refused(refusal))
         return
     known = session.catalogue.with_own(after.crops, after.varieties)
     text = window.tr("Paste {0}").format(named(pasted.items, known))

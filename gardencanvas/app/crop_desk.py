@@ -18,6 +18,7 @@ from gardencanvas.crops.tin import SeedLot
 from gardencanvas.garden import own
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.words.plain import Measure, crop_name
+from gardencanvas.words.refusals import why_refused
 from gardencanvas.words.tin import lot_words
 
 if TYPE_CHECKING:
@@ -167,7 +168,7 @@ class CropDesk(QObject):
                 self._session.library.put_variety(record)
         except (NotKept, Refusal) as error:
             if form is not None:
-                form.refuse(str(error))
+                form.refuse(why_refused(error))
             return
         if form is not None:
             form.accept()
@@ -191,7 +192,7 @@ class CropDesk(QObject):
         try:
             library.mark_wanted(crop_id, on=crop_id not in library.marked.wanted)
         except NotKept as error:
-            self._session.refused.emit(str(error))
+            self._session.refused.emit(why_refused(error))
 
     # one's own
 
@@ -227,7 +228,7 @@ class CropDesk(QObject):
             if self._in_garden(key):
                 session.propose(self._without(key), self.tr("Take out {0}").format(name))
         except (NotKept, Refusal) as error:
-            session.refused.emit(str(error))
+            session.refused.emit(why_refused(error))
 
     def _without(self, key: Key) -> own.Garden:
         crop_id, variety_id = key
@@ -245,7 +246,7 @@ class CropDesk(QObject):
         try:
             result = self._session.library.import_from(path)
         except NotKept as error:
-            self._tell(self.tr("Nothing was taken in"), str(error))
+            self._tell(self.tr("Nothing was taken in"), why_refused(error))
             return
         taken = len(result.own.crops), len(result.own.varieties), len(result.own.lots)
         words = self.tr("Your library holds {0} crops, {1} varieties and {2} seed lots now.").format(*taken)
@@ -261,7 +262,7 @@ class CropDesk(QObject):
         try:
             self._session.library.export_to(path)
         except NotKept as error:
-            self._tell(self.tr("Nothing was written"), str(error))
+            self._tell(self.tr("Nothing was written"), why_refused(error))
             return
         self.said.emit(self.tr("Written to {0}.").format(path.name))
 

@@ -14,6 +14,7 @@ from gardencanvas.files import SUFFIX, CannotWrite, FileRefused, garden_to_bytes
 from gardencanvas.files.keeping.sittings import Holder
 from gardencanvas.files.keeping.versions import keep_version
 from gardencanvas.files.stamps import Change, change_since
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -72,7 +73,7 @@ class Filing(QObject):
         try:
             session = Session.opened(path)
         except FileRefused as error:
-            tell(self._window, self.tr("This file cannot be opened"), str(error))
+            tell(self._window, self.tr("This file cannot be opened"), why_refused(error))
             return None
         settings.remember_file(path)
         return session
@@ -110,7 +111,7 @@ class Filing(QObject):
         try:
             self._window.keeping.take_over()
         except CannotWrite as error:
-            tell(self._window, self.tr("It stays read-only"), str(error))
+            tell(self._window, self.tr("It stays read-only"), why_refused(error))
             return False
         return True
 
@@ -133,7 +134,7 @@ class Filing(QObject):
             try:
                 keep_version(path, garden_to_bytes(session.garden), datetime.now(UTC))
             except CannotWrite as error:
-                tell(self._window, self.tr("Yours could not be kept"), str(error))
+                tell(self._window, self.tr("Yours could not be kept"), why_refused(error))
                 return False
         theirs = self.opened(path)
         if theirs is not None:
@@ -168,7 +169,7 @@ class Filing(QObject):
                 self.tr("The garden is not saved"),
                 self.tr(
                     "{0} Your changes are still here; save under another name or in another folder."
-                ).format(error),
+                ).format(why_refused(error)),
             )
             return False
         finally:

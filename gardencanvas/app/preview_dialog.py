@@ -8,6 +8,7 @@ from gardencanvas.app.labels import PlainLabel
 from gardencanvas.app.soon import Soon
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -56,7 +57,7 @@ class PreviewDialog(QDialog):
         try:
             after = self.after()
         except Refusal as refusal:
-            self.message.setText(str(refusal))
+            self.message.setText(why_refused(refusal))
             self._ok(False)
             self.session.preview(None)
             return
@@ -75,7 +76,7 @@ class PreviewDialog(QDialog):
         try:
             after = self.after()
         except Refusal as refusal:
-            self.message.setText(str(refusal))
+            self.message.setText(why_refused(refusal))
             return
         self.session.propose(after, self.step())
         super().accept()

@@ -15,6 +15,7 @@ from gardencanvas.files.differences import differences
 from gardencanvas.files.keeping.recovery import Claimed, claimed, left_over
 from gardencanvas.garden.garden import Garden
 from gardencanvas.words.differences import in_words
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -110,7 +111,7 @@ class RecoveryDialog(QDialog):
         try:
             text = self._told(hand.garden(), hand.saved(), has_file=has_file)
         except FileRefused as error:
-            readable, text = False, self.tr("It cannot be read: {0}").format(error)
+            readable, text = False, self.tr("It cannot be read: {0}").format(why_refused(error))
         self.what.setText(text)
         self.open.setEnabled(readable)
         self.both.setEnabled(readable)
@@ -140,7 +141,7 @@ class RecoveryDialog(QDialog):
             if path is not None and path.exists():
                 saved, stamp = open_stamped(path)
         except FileRefused as error:
-            filing.tell(self, self.tr("It cannot be opened"), str(error))
+            filing.tell(self, self.tr("It cannot be opened"), why_refused(error))
             return
         self._window.set_session(Session.recovered(worked, saved, path, stamp))
         self._window.keeping.keep_now()  # it is in a new journal before the old one goes
@@ -159,7 +160,7 @@ class RecoveryDialog(QDialog):
                 path = beside(hand.left.path, self.tr("recovered"), hand.left.written)
             save_garden(worked, path)
         except (CannotWrite, FileRefused) as error:
-            filing.tell(self, self.tr("It could not be saved"), str(error))
+            filing.tell(self, self.tr("It could not be saved"), why_refused(error))
             return
         self._window.say(self.tr("Saved as {0}.").format(path.name))
         self._settled(hand)
@@ -170,7 +171,7 @@ class RecoveryDialog(QDialog):
             if self.open.isEnabled():  # else there is nothing in it that could be kept
                 hand.keep_as_version()
         except FileRefused as error:
-            filing.tell(self, self.tr("It stays for now"), str(error))
+            filing.tell(self, self.tr("It stays for now"), why_refused(error))
             return
         self._settled(hand)
 

@@ -17,6 +17,7 @@ from gardencanvas.files.keeping.sittings import Holder, Sitting
 from gardencanvas.files.keeping.slices import Slices
 from gardencanvas.files.stamps import Change, Stamp, change_since
 from gardencanvas.garden.garden import Garden
+from gardencanvas.words.refusals import why_refused
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +67,7 @@ class Safekeeping(QObject):
         try:
             holder = self._sitting.claim()
         except CannotWrite as error:  # without a data folder nobody can be asked, and nothing kept
-            self._told(Standing(State.FAILED, datetime.now().astimezone(), str(error)))
+            self._told(Standing(State.FAILED, datetime.now().astimezone(), why_refused(error)))
             return None
         self._set_read_only(holder is not None)
         return holder

@@ -11,6 +11,7 @@ from gardencanvas.files import SUFFIX, CannotWrite, FileRefused, Stamp, garden_t
 from gardencanvas.files.keeping.versions import keep_version
 from gardencanvas.files.reading import read_stamped
 from gardencanvas.garden.garden import Garden
+from gardencanvas.words.refusals import why_refused
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,7 +35,7 @@ def _write(garden: Garden, path: Path) -> Saved:
     try:
         keep_version(path, data, datetime.now(UTC))
     except CannotWrite as error:
-        warning = str(error)
+        warning = why_refused(error)
     return Saved(stamp, warning)
 
 
@@ -46,7 +47,7 @@ def _keep_what_is_there(path: Path) -> str:
         data, stamp = read_stamped(path)
         keep_version(path, data, datetime.fromtimestamp(stamp.changed_ns / 1e9, UTC))
     except (CannotWrite, FileRefused) as error:
-        return str(error)
+        return why_refused(error)
     return ""
 
 

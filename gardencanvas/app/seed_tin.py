@@ -23,6 +23,7 @@ from gardencanvas.crops.model import Crop, Group
 from gardencanvas.crops.search import search
 from gardencanvas.crops.spelling import folded
 from gardencanvas.words.plain import Measure, name_of
+from gardencanvas.words.refusals import why_refused
 
 _GROUPS = {group: number for number, group in enumerate(Group)}
 
@@ -266,7 +267,7 @@ class SeedTin(QWidget):
         try:
             library.mark_favourite(crop_id, on=crop_id not in library.marked.favourites)
         except NotKept as error:
-            self._session.refused.emit(str(error))
+            self._session.refused.emit(why_refused(error))
 
     # the hand
 

@@ -24,6 +24,7 @@ from gardencanvas.crops.reading import MOST_BYTES
 from gardencanvas.crops.replacing import replace_file
 from gardencanvas.crops.tin import SeedLot
 from gardencanvas.words.language import say
+from gardencanvas.words.refusals import why_refused
 
 Stamp = tuple[int, int] | None
 
@@ -180,7 +181,7 @@ class Shelf(QObject):
         try:
             save()
         except CannotKeep as error:
-            raise NotKept(str(error)) from error
+            raise NotKept(why_refused(error)) from error
         self._read = {path: _stamp(path) for path in self._read}
 
 

@@ -33,6 +33,7 @@ from gardencanvas.garden.site import Climate, Frost, Site
 from gardencanvas.resources_folder import resources
 from gardencanvas.season.places import Place, places
 from gardencanvas.words.plain import Units
+from gardencanvas.words.refusals import why_refused
 
 _WAIT_MS = 300  # after the last key, before the frost is guessed anew
 _NARROW = 118  # letters: below, the two columns stand under each other
@@ -270,7 +271,7 @@ class SiteDialog(QDialog):
         try:
             self._site = self._made()
         except Refusal as error:
-            self.caution.say(str(error))
+            self.caution.say(why_refused(error))
             return
         super().accept()
 

@@ -21,6 +21,7 @@ from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.site import Climate, Site
 from gardencanvas.resources_folder import resources
 from gardencanvas.season.frost import estimate
+from gardencanvas.words.refusals import why_refused
 
 APP_ID = "org.gardencanvas.GardenCanvas"
 
@@ -73,7 +74,7 @@ def run_window(argv: Sequence[str]) -> int:
         if QGuiApplication.platformName() not in {"offscreen", "minimal"}:  # opened by a double click
             box = QMessageBox(QMessageBox.Icon.Information, "Garden Canvas", "")
             box.setTextFormat(Qt.TextFormat.PlainText)
-            box.setText(app.tr("This file cannot be opened. {0}").format(error))
+            box.setText(app.tr("This file cannot be opened. {0}").format(why_refused(error)))
             box.exec()
         return 2
     window = MainWindow(session)

@@ -47,6 +47,7 @@ from gardencanvas.planner.succession import (
 )
 from gardencanvas.words.language import figure
 from gardencanvas.words.plain import day, planting_name
+from gardencanvas.words.refusals import why_refused
 from gardencanvas.words.succession import aside_words, evenness_words, harvest_words, how_even
 
 if TYPE_CHECKING:
@@ -191,7 +192,7 @@ class SuccessionDialog(QDialog):
         except Refusal as refusal:
             self.made = None
             self._session.preview(None)
-            self.message.setText(str(refusal))
+            self.message.setText(why_refused(refusal))
         else:
             self._session.preview(self.made.garden)
             self.message.setText(aside_words(len(self.made.stayed), len(self.made.crowded)))

@@ -19,6 +19,7 @@ from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.restoring import with_restored_layout
 from gardencanvas.words.differences import in_words
 from gardencanvas.words.plain import day_year
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -103,7 +104,7 @@ class VersionsDialog(QDialog):
                 self.picture.setPixmap(self._drawn(self._garden))
                 self.picture.setAccessibleName(self.tr("Plan of {0}").format(moment(version.when)))
             except FileRefused as error:
-                self.what.setText(str(error))
+                self.what.setText(why_refused(error))
         for button in (self.as_layout, self.as_file):
             button.setEnabled(self._garden is not None)
 
@@ -147,7 +148,7 @@ class VersionsDialog(QDialog):
                 session.garden, garden, self._layout_id(garden), moment(version.when)
             )
         except Refusal as error:
-            filing.tell(self, self.tr("It cannot be added"), str(error))
+            filing.tell(self, self.tr("It cannot be added"), why_refused(error))
             return
         if session.propose(after, self.tr("Restore a layout")):
             session.show_layout(layout_id)
@@ -163,7 +164,7 @@ class VersionsDialog(QDialog):
         try:
             save_garden(garden, chosen)
         except CannotWrite as error:
-            filing.tell(self, self.tr("It could not be saved"), str(error))
+            filing.tell(self, self.tr("It could not be saved"), why_refused(error))
             return
         self._window.say(self.tr("Saved as {0}.").format(chosen.name))
         self.accept()

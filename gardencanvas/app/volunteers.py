@@ -10,6 +10,7 @@ from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.volunteers import keep
 from gardencanvas.planner.thinning import thinned
 from gardencanvas.words.plain import planting_name
+from gardencanvas.words.refusals import why_refused
 
 _Edit = Callable[[Planting], Garden]
 
@@ -51,7 +52,7 @@ class Volunteers:
         try:
             self._thinned(planting)
         except Refusal as refusal:
-            return str(refusal)
+            return why_refused(refusal)
         return ""
 
     def keep(self) -> None:
@@ -80,6 +81,6 @@ class Volunteers:
         try:
             after = edit(planting)
         except Refusal as refusal:
-            self._session.refused.emit(str(refusal))
+            self._session.refused.emit(why_refused(refusal))
             return
         self._session.propose(after, text.format(planting_name(self._session.catalogue, planting)))

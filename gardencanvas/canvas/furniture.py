@@ -153,7 +153,7 @@ class EmptyPlan(QWidget):
         """What to do."""
         return translate(
             "Canvas",
-            "Press B and drag; type its measures while you drag, such as 3.6 x 1.2.\n"
+            "Press B and drag, or type its measures, such as 3.6 x 1.2, and Enter.\n"
             "Then drag a crop from the seed tin into it.",
         )
 

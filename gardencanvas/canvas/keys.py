@@ -15,6 +15,7 @@ from gardencanvas.garden import edits
 from gardencanvas.garden.copies import add_shifted, copies_of
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden, Item
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -69,7 +70,7 @@ def _propose(view: PlanView, text: str, edit: Callable[[Garden], Garden]) -> boo
     try:
         after = edit(view.desk.garden)
     except Refusal as refusal:
-        view.say(str(refusal))
+        view.say(why_refused(refusal))
         return False
     done = view.commit(after, text.format(named(items, view.desk.catalogue)))
     if not done:

@@ -7,6 +7,17 @@ from typing import Any
 from pydantic import ValidationError
 
 
+class Sayable(ValueError):  # noqa: N818 - a base of refusals
+    """An error told to the grower: a whole sentence, and values by name, so that any language can say it.
+
+    ``str()`` is the sentence in English.
+    """
+
+    def __init__(self, text: str = "", /, **values: object) -> None:
+        super().__init__(text.format(**values) if values else text)
+        self.text, self.values = text, values
+
+
 class UnknownCrop(KeyError):  # noqa: N818 - it is the project's word
     """No crop or variety of that id is known."""
 
@@ -40,7 +51,7 @@ class CatalogueError(ValueError):
         super().__init__(f"{first} (and {more} more)" if more > 0 else first)
 
 
-class CannotKeep(ValueError):  # noqa: N818 - it is the project's word
+class CannotKeep(Sayable):
     """The grower's own library could not be written; what was there before is still there."""
 
 

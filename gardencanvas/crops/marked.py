@@ -81,7 +81,9 @@ def save_marked(marked: Marked, path: Path | None = None) -> None:
     try:
         replace_file(path, "\n".join(lines).encode())
     except OSError as error:
-        raise CannotKeep(f"{path.name} could not be written: {error.strerror or error}.") from error
+        raise CannotKeep(
+            "{file} could not be written: {why}.", file=path.name, why=error.strerror or error
+        ) from error
 
 
 def _refused(path: Path, code: str, text: str) -> CatalogueError:

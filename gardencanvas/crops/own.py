@@ -87,7 +87,7 @@ def save_own(own: Own, path: Path | None = None) -> None:
         replace_file(path, own_to_text(own).encode())
     except (OSError, UnicodeEncodeError) as error:
         why = getattr(error, "strerror", None) or error
-        raise CannotKeep(f"{path.name} could not be written: {why}.") from error
+        raise CannotKeep("{file} could not be written: {why}.", file=path.name, why=why) from error
 
 
 class Merged(NamedTuple):

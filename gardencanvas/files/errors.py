@@ -1,7 +1,9 @@
 """What can go wrong with a file, each in a sentence that says what to do."""
 
+from gardencanvas.crops.errors import Sayable
 
-class FileRefused(ValueError):  # noqa: N818 - it is the project's word
+
+class FileRefused(Sayable):
     """A file that cannot be opened or written; ``str()`` is one sentence for the grower."""
 
 

@@ -42,20 +42,27 @@ def read_stamped(path: Path) -> tuple[bytes, Stamp]:
     """The bytes of a file of bounded size, and its stamp; raises ``FileRefused``."""
     try:
         if path.is_dir():
-            raise FileRefused(f"{path.name} is a folder, not a garden file.")
+            raise FileRefused("{file} is a folder, not a garden file.", file=path.name)
         if path.exists() and not path.is_file():
-            raise FileRefused(f"{path.name} is not a file.")  # a pipe would be waited for without end
+            raise FileRefused(
+                "{file} is not a file.", file=path.name
+            )  # a pipe would be waited for without end
         with path.open("rb") as file:
             found = os.fstat(file.fileno())
             data = b"" if found.st_size > MAX_BYTES else file.read(MAX_BYTES + 1)
     except FileNotFoundError as error:
-        raise FileRefused(f"There is no file {path}.") from error
+        raise FileRefused("There is no file {path}.", path=path) from error
     except OSError as error:
-        raise FileRefused(f"{path.name} cannot be read: {error.strerror or error}.") from error
+        raise FileRefused(
+            "{file} cannot be read: {why}.", file=path.name, why=error.strerror or error
+        ) from error
     size = max(found.st_size, len(data))
     if size > MAX_BYTES:
         raise FileRefused(
-            f"{path.name} is {size / 1e6:.0f} MB; a garden file has at most {MAX_BYTES / 1e6:.0f} MB."
+            "{file} is {size:.0f} MB; a garden file has at most {most:.0f} MB.",
+            file=path.name,
+            size=size / 1e6,
+            most=MAX_BYTES / 1e6,
         )
     return data, stamp_of(found, data)
 
@@ -69,50 +76,62 @@ def garden_from_bytes(data: bytes, name: str) -> Garden:
         If they hold none.
     """
     if too_many_parts(data):
-        raise FileRefused(f"{name} holds more than {MAX_PARTS:,} parts, which no garden does.")
+        raise FileRefused(
+            "{name} holds more than {most:,} parts, which no garden does.", name=name, most=MAX_PARTS
+        )
     document = _parsed(data, name)
     number = document.get("format")
     if not isinstance(number, int) or isinstance(number, bool) or number < 1:
-        raise FileRefused(f"{name} is not a garden file: it has no format number.")
+        raise FileRefused("{name} is not a garden file: it has no format number.", name=name)
     if number > FORMAT:
         raise NewerFormat(
-            f"{name} was written by a newer Garden Canvas (format {number}; this one reads up to {FORMAT}). "
-            "Update the program to open it."
+            "{name} was written by a newer Garden Canvas (format {number}; this one reads up to {known}). "
+            "Update the program to open it.",
+            name=name,
+            number=number,
+            known=FORMAT,
         )
     if drift_plants(document) > MAX_DRIFT_PLANTS:
-        raise FileRefused(f"{name} asks for more than {MAX_DRIFT_PLANTS:,} plants in drifts.")
+        raise FileRefused(
+            "{name} asks for more than {most:,} plants in drifts.", name=name, most=MAX_DRIFT_PLANTS
+        )
     try:
         garden = Garden.model_validate_json(json.dumps(migrated(document, number)), strict=True)
     except ValidationError as error:
         if error.errors()[0]["type"] == "json_invalid":  # it was sound before: only its depth can be wrong
-            raise FileRefused(f"{name} is nested too deeply to be a garden file.") from error
-        raise FileRefused(f"{name} is not a sound garden file: {refusal(error)}") from error
+            raise FileRefused("{name} is nested too deeply to be a garden file.", name=name) from error
+        raise FileRefused(
+            "{name} is not a sound garden file: {why}", name=name, why=refusal(error)
+        ) from error
     except RecursionError as error:
-        raise FileRefused(f"{name} is nested too deeply to be a garden file.") from error
+        raise FileRefused("{name} is nested too deeply to be a garden file.", name=name) from error
     _know_crops(garden, name)
     return garden
 
 
 def _parsed(data: bytes, name: str) -> dict[str, Any]:
     if not data.strip():
-        raise FileRefused(f"{name} is empty.")
+        raise FileRefused("{name} is empty.", name=name)
     try:
         text = data.decode("utf-8-sig")
     except UnicodeDecodeError as error:
-        raise FileRefused(f"{name} is not a garden file: it is not text in UTF-8.") from error
+        raise FileRefused("{name} is not a garden file: it is not text in UTF-8.", name=name) from error
     try:
         document = json.loads(text, object_pairs_hook=_no_key_twice, parse_constant=_no_constant)
     except json.JSONDecodeError as error:
         raise FileRefused(
-            f"{name} is not a garden file, or was cut short: "
-            f"line {error.lineno}, column {error.colno}: {error.msg}."
+            "{name} is not a garden file, or was cut short: line {line}, column {column}: {why}.",
+            name=name,
+            line=error.lineno,
+            column=error.colno,
+            why=error.msg,
         ) from error
     except RecursionError as error:
-        raise FileRefused(f"{name} is nested too deeply to be a garden file.") from error
+        raise FileRefused("{name} is nested too deeply to be a garden file.", name=name) from error
     except ValueError as error:
-        raise FileRefused(f"{name} is not a garden file: {error}.") from error
+        raise FileRefused("{name} is not a garden file: {why}.", name=name, why=error) from error
     if not isinstance(document, dict):
-        raise FileRefused(f"{name} is not a garden file.")
+        raise FileRefused("{name} is not a garden file.", name=name)
     return document
 
 
@@ -139,4 +158,8 @@ def _know_crops(garden: Garden, name: str) -> None:
             known.resolve(crop, variety)
         except UnknownCrop as error:
             unknown = shortened(str(error), 140)
-            raise FileRefused(f"{name} names a crop or variety that is not known here: {unknown}.") from error
+            raise FileRefused(
+                "{name} names a crop or variety that is not known here: {unknown}.",
+                name=name,
+                unknown=unknown,
+            ) from error

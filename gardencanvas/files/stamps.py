@@ -55,4 +55,6 @@ def change_since(path: Path, known: Stamp) -> Change:
     except (FileNotFoundError, NotADirectoryError):
         return Change.GONE
     except OSError as error:
-        raise FileRefused(f"{path.name} cannot be read: {error.strerror or error}.") from error
+        raise FileRefused(
+            "{file} cannot be read: {why}.", file=path.name, why=error.strerror or error
+        ) from error

@@ -58,7 +58,9 @@ def write_whole(path: Path, data: bytes) -> Stamp:
         _flush_folder(target.parent)
         _tidy(target.parent)
     except OSError as error:
-        raise CannotWrite(f"{path.name} could not be written: {error.strerror or error}.") from error
+        raise CannotWrite(
+            "{file} could not be written: {why}.", file=path.name, why=error.strerror or error
+        ) from error
     finally:
         if temporary is not None:
             with contextlib.suppress(OSError):  # the write already failed; a left-over part file does no harm

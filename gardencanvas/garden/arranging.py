@@ -67,7 +67,10 @@ def array(
     """
     if columns < 1 or rows < 1 or columns * rows - 1 > MOST_COPIES:
         raise Refusal(
-            f"{columns} by {rows} is not allowed: at least 1 by 1, and at most {MOST_COPIES} copies."
+            "{columns} by {rows} is not allowed: at least 1 by 1, and at most {most} copies.",
+            columns=columns,
+            rows=rows,
+            most=MOST_COPIES,
         )
     source = garden
     for row in range(rows):

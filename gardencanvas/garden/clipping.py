@@ -100,7 +100,7 @@ def clipping_from(text: str) -> Clipping:
     try:
         return Clipping.model_validate_json(text, strict=True)
     except ValidationError as error:
-        raise Refusal(f"What the clipboard holds is not sound: {refusal(error)}") from error
+        raise Refusal("What the clipboard holds is not sound: {why}", why=refusal(error)) from error
 
 
 def prepared(garden: Garden, clipping: Clipping, known: Catalogue) -> Pasted:
@@ -122,7 +122,9 @@ def prepared(garden: Garden, clipping: Clipping, known: Catalogue) -> Pasted:
     for planting in clipping.plantings:
         for variety in planting.varieties or (None,):
             if not _knows(known, planting.crop, variety):
-                raise Refusal(f"The crop {planting.crop!r} of the clipping is not known in this garden.")
+                raise Refusal(
+                    "The crop {crop!r} of the clipping is not known in this garden.", crop=planting.crop
+                )
     return Pasted([fresh(i, _groups(clipping)) for i in clipping.items()], garden)
 
 

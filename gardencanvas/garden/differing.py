@@ -71,7 +71,11 @@ def taken_over(garden: Garden, source: str, target: str, ids: Collection[str]) -
         raise Refusal("Select a bed or a planting to take over first.")
     locked = [i for i in items if getattr(there.by_id.get(i.id), "locked", False)]
     if locked:
-        raise Refusal(f"“{_name(locked[0])}” is locked in “{there.name}”. Unlock it there first.")
+        raise Refusal(
+            "“{name}” is locked in “{layout}”. Unlock it there first.",
+            name=_name(locked[0]),
+            layout=there.name,
+        )
     moved = [dates_moved(item, there.year - here.year) for item in items]
     garden = edits.replace(garden, target, _some(moved, there, known=True))
     return edits.add(garden, target, _some(moved, there, known=False))

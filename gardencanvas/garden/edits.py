@@ -103,7 +103,7 @@ def replace(garden: Garden, layout_id: str, items: Iterable[Item]) -> Garden:
     new = {item.id: item for item in items}
     known = {i for i in new if garden.find(layout_id, i) is not None}
     if known != set(new):
-        raise Refusal(f"There is nothing with the id {min(set(new) - known)!r} in this layout.")
+        raise Refusal("There is nothing with the id {id!r} in this layout.", id=min(set(new) - known))
     return _each_folder(
         garden,
         layout_id,
@@ -115,7 +115,7 @@ def change(garden: Garden, layout_id: str, item_id: str, **fields: Any) -> Garde
     """Change some fields of one item; the same garden when nothing differs."""
     item = garden.find(layout_id, item_id)
     if item is None:
-        raise Refusal(f"There is nothing with the id {item_id!r} in this layout.")
+        raise Refusal("There is nothing with the id {id!r} in this layout.", id=item_id)
     if item.locked and not _PLACED[type(item)].isdisjoint(fields):
         raise Refusal("It is locked and stays where it is; unlock it first.")
     after = rebuilt(item, **fields)

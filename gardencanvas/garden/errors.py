@@ -2,8 +2,10 @@
 
 from pydantic import ValidationError
 
+from gardencanvas.crops.errors import Sayable
 
-class Refusal(ValueError):  # noqa: N818 - it is the project's word
+
+class Refusal(Sayable):
     """An edit or file that cannot be accepted; ``str()`` names field, value and what is allowed."""
 
 

@@ -1,14 +1,15 @@
 """Handles: points by which the shape of one thing is changed, and what it becomes when one is moved.
 
-A handle has a name: ``begin``, ``end``, ``top`` and ``side`` of rows, strips and blocks; ``radius`` of rings;
-``begin`` and ``end`` of supports in a line; ``corner 3`` of outlines and lines; ``spot 3`` of spots;
-``hole 1 3`` of a bed's holes. Places are plan metres.
+A handle has a name: ``begin``, ``end``, ``top`` and ``side`` of rows, strips and blocks; ``radius`` of rings
+and round beds; ``begin`` and ``end`` of supports in a line; ``corner 3`` of outlines and lines; ``spot 3`` of
+spots; ``hole 1 3`` of a bed's holes. Places are plan metres.
 """
 
 from math import cos, hypot, radians, sin
 from typing import Any
 
 import numpy as np
+from shapely import Polygon
 
 from gardencanvas.garden.edits import rebuilt
 from gardencanvas.garden.garden import Item
@@ -16,11 +17,13 @@ from gardencanvas.garden.ground import Bed, LineSupport, Path, RingSupport
 from gardencanvas.garden.outlines import with_corner
 from gardencanvas.garden.pattern import Block, Drift, Edging, Pattern, RingPattern, Rows, Strip
 from gardencanvas.garden.planting import Planting
+from gardencanvas.garden.resizing import resized, size_of
 from gardencanvas.garden.stations import kept_stations
 from gardencanvas.garden.value import Point
 
 MOST_CORNERS = 40  # what has more is reshaped in the inspector
 _FINE = 6
+_LEAST_M = 0.02
 _Grid = Rows | Strip | Block
 
 
@@ -37,6 +40,8 @@ def handles_of(item: Item) -> list[tuple[str, Point]]:
     if isinstance(item, Path):
         return _numbered("corner", item.line)
     found = _numbered("corner", item.outline)
+    if isinstance(item, Bed) and size_of(item).shape == "circle":
+        found = [("radius", item.outline[0])]
     if isinstance(item, Bed):
         for number, hole in enumerate(item.holes):
             found += _numbered(f"hole {number}", hole)
@@ -79,6 +84,8 @@ def reshaped(item: Item, handle: str, to: Point) -> Item:
         return rebuilt(item, radius_m=round(hypot(to[0] - item.centre[0], to[1] - item.centre[1]), _FINE))
     if isinstance(item, LineSupport):
         return rebuilt(item, **{handle: to})
+    if handle == "radius" and isinstance(item, Bed):
+        return _round(item, to)
     words = handle.split()
     index = int(words[-1])
     if isinstance(item, Path):
@@ -89,6 +96,13 @@ def reshaped(item: Item, handle: str, to: Point) -> Item:
         )
         return rebuilt(item, holes=holes)
     return rebuilt(item, outline=with_corner(item.outline, index, to))
+
+
+def _round(bed: Bed, to: Point) -> Bed:
+    """A round bed with its rim through a place."""
+    middle = Polygon(bed.outline).centroid
+    across = 2 * max(hypot(to[0] - middle.x, to[1] - middle.y), _LEAST_M)
+    return resized(bed, across, across)
 
 
 def _with_point(points: tuple[Point, ...], index: int, to: Point) -> tuple[Point, ...]:
@@ -149,6 +163,8 @@ def measure_of(item: Item, handle: str) -> float | None:
         return pattern.radius_m if isinstance(pattern, RingPattern) else None
     if isinstance(item, RingSupport):
         return item.radius_m
+    if isinstance(item, Bed) and handle == "radius":
+        return size_of(item).length_m / 2
     if isinstance(item, LineSupport):
         return hypot(item.end[0] - item.begin[0], item.end[1] - item.begin[1])
     return None
@@ -164,6 +180,8 @@ def with_measure(item: Item, handle: str, metres: float) -> Item:
     """
     if isinstance(item, RingSupport):
         return rebuilt(item, radius_m=metres)
+    if isinstance(item, Bed) and handle == "radius":
+        return resized(item, 2 * metres, 2 * metres)
     if isinstance(item, LineSupport):
         fixed, free = (item.end, item.begin) if handle == "begin" else (item.begin, item.end)
         length = hypot(free[0] - fixed[0], free[1] - fixed[1])

@@ -204,7 +204,7 @@ def edging_in(bed: Bed, spacing_m: float) -> Edging:
     """
     ring = Polygon(bed.outline).buffer(-spacing_m / 2, join_style="mitre")
     if not isinstance(ring, Polygon) or ring.is_empty:
-        raise Refusal(f"{bed.name} is too small for an edging at this spacing.")
+        raise Refusal("{bed} is too small for an edging at this spacing.", bed=bed.name)
     line = [(round(x, _FINE), round(y, _FINE)) for x, y in ring.exterior.coords[:-1]]
     return made(Edging, line=tuple(line), closed=True, spacing_m=spacing_m)
 

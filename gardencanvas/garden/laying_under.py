@@ -64,8 +64,11 @@ def scaled(garden: Garden, a: Point, b: Point, distance_m: float) -> Garden:
     scale = before.metres_per_pixel * factor
     if not FINEST_M <= scale <= COARSEST_M:
         raise Refusal(
-            f"That would make one pixel of the picture {scale:.3g} m; "
-            f"it can be from {FINEST_M:g} to {COARSEST_M:g} m."
+            "That would make one pixel of the picture {scale:.3g} m; "
+            "it can be from {finest:g} to {coarsest:g} m.",
+            scale=scale,
+            finest=FINEST_M,
+            coarsest=COARSEST_M,
         )
     centre = tuple(a[i] + (before.centre[i] - a[i]) * factor for i in (0, 1))
     return placed(garden, metres_per_pixel=scale, centre=centre, locked=True)

@@ -61,7 +61,9 @@ def curved(points: tuple[Point, ...], steps: int = 8) -> tuple[Point, ...]:
     if len(points) < 3:
         raise Refusal("A curved edge needs three points or more.")
     if len(points) * steps > MAX_CORNERS:
-        raise Refusal(f"That are too many points; at most {MAX_CORNERS // steps} make a curved edge.")
+        raise Refusal(
+            "That are too many points; at most {most} make a curved edge.", most=MAX_CORNERS // steps
+        )
     found: list[Point] = []
     n = len(points)
     for i in range(n):

@@ -112,5 +112,8 @@ def _variety(crop_id: str, variety_id: str, among: Catalogue) -> Variety | None:
 
 def _refuse_grown(garden: Garden, plantings: int) -> None:
     if plantings:
-        grow = "planting grows" if plantings == 1 else "plantings grow"
-        raise Refusal(f"{plantings} {grow} it in {garden.name}; change or remove them first.")
+        if plantings == 1:
+            raise Refusal("1 planting grows it in {garden}; change or remove it first.", garden=garden.name)
+        raise Refusal(
+            "{n} plantings grow it in {garden}; change or remove them first.", n=plantings, garden=garden.name
+        )

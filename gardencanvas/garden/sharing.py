@@ -33,7 +33,7 @@ def share(garden: Garden, layout_id: str, planting_id: str, newcomer: Planting) 
     layout = garden.layout(layout_id)
     planting = layout.by_id.get(planting_id)
     if not isinstance(planting, Planting):
-        raise Refusal(f"There is no planting with the id {planting_id!r} in this layout.")
+        raise Refusal("There is no planting with the id {id!r} in this layout.", id=planting_id)
     group = sharers(layout, planting)
     every, taken = planting.pattern.every, {p.pattern.first for p in group}
     whole = _whole(planting.pattern)

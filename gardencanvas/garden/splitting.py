@@ -65,8 +65,7 @@ def join(garden: Garden, layout_id: str, ids: Collection[str]) -> tuple[Garden, 
     for other in plantings[1:]:
         for what in ("crop", "varieties", "shares", "start", "end", "per_station"):
             if getattr(other, what) != getattr(first, what):
-                name = {"per_station": "clump size"}.get(what, what)
-                raise Refusal(f"These plantings cannot be joined: they differ in {name}.")
+                raise Refusal("These plantings cannot be joined: they differ in {field}.", field=what)
     pattern = _joined([p.pattern for p in plantings])
     garden = remove(garden, layout_id, [p.id for p in plantings[1:]])
     return replace(garden, layout_id, [rebuilt(first, pattern=pattern)]), first.id
@@ -102,7 +101,9 @@ def _across_m(pattern: Rows | Strip | Block) -> float:
 def _parts(pattern: Pattern, cut: Cut, at: int) -> tuple[Pattern, Pattern]:
     total = parts_of(pattern, cut)
     if not 1 <= at < total:
-        raise Refusal(f"A cut after {at} leaves one part empty; allowed is 1 to {total - 1}.")
+        raise Refusal(
+            "A cut after {at} leaves one part empty; allowed is 1 to {most}.", at=at, most=total - 1
+        )
     if not _cuts_clean(pattern):
         xy = pattern.stations
         return _spots(xy[:at], pattern.spacing_m), _spots(xy[at:], pattern.spacing_m)

@@ -30,7 +30,7 @@ def apply(garden: Garden, layout_id: str, remedy: Remedy) -> Garden:
     numbers = dict(remedy.numbers)
     planting = garden.layout(layout_id).by_id.get(str(numbers["planting"]))
     if not isinstance(planting, Planting):
-        raise Refusal(f"There is no planting with the id {numbers['planting']!r} in this layout.")
+        raise Refusal("There is no planting with the id {id!r} in this layout.", id=numbers["planting"])
     if planting.locked:
         raise Refusal("This planting is locked.")
     after = _CHANGES[Change(remedy.code)](garden, layout_id, planting, numbers)

@@ -2384,8 +2384,18 @@
     </message>
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
+        <source>Show &amp;hints again</source>
+        <translation>&amp;Hinweise wieder zeigen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/help.py"/>
         <source>&amp;About Garden Canvas</source>
         <translation>&amp;Über Garden Canvas</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/help.py"/>
+        <source>No hint was used or sent away yet.</source>
+        <translation>Noch kein Hinweis wurde benutzt oder weggeschickt.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/help.py"/>
@@ -2436,6 +2446,42 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/hidden_label.py"/>
         <source>Show everything (Ctrl+Shift+H)</source>
         <translation>Alles zeigen (Strg+Umschalt+H)</translation>
+    </message>
+</context>
+<context>
+    <name>HintLine</name>
+    <message>
+        <location filename="gardencanvas/app/hints.py"/>
+        <source>Do not show this hint again</source>
+        <translation>Diesen Hinweis nicht mehr zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>Hints</name>
+    <message>
+        <location filename="gardencanvas/app/hints.py"/>
+        <source>Drag a crop from the seed tin into a bed: its verdict goes with the mouse.</source>
+        <translation>Eine Kultur aus der Saatgutkiste in ein Beet ziehen: Das Urteil folgt der Maus.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/hints.py"/>
+        <source>Drag the date: plants grow, meet, and are taken out. Ctrl+→ goes on by a week.</source>
+        <translation>Das Datum ziehen: Pflanzen wachsen, treffen sich und werden geräumt. Strg+→ geht eine Woche weiter.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/hints.py"/>
+        <source>F8 goes to the next finding. The changes that mend it are buttons beside it.</source>
+        <translation>F8 geht zum nächsten Befund. Daneben stehen die Änderungen, die abhelfen, als Knöpfe.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/hints.py"/>
+        <source>Press 9 while a crop is on the mouse: it takes a free place between the rows.</source>
+        <translation>9 drücken, während eine Kultur an der Maus hängt: Sie nimmt einen freien Platz zwischen den Reihen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/hints.py"/>
+        <source>Ctrl+K finds any command by its name.</source>
+        <translation>Strg+K findet jeden Befehl nach Namen.</translation>
     </message>
 </context>
 <context>
@@ -6447,18 +6493,8 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/shelf.py"/>
-        <source>{file} cannot be read: {why}.</source>
-        <translation>{file} ist nicht lesbar: {why}.</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/shelf.py"/>
         <source>{file}: {crop} is a shipped crop; give your own another id.</source>
         <translation>{file}: {crop} ist eine mitgelieferte Kultur; der eigenen eine andere Kennung geben.</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/shelf.py"/>
-        <source>{file} could not be written: {why}.</source>
-        <translation>{file} konnte nicht geschrieben werden: {why}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/shelf.py"/>

@@ -289,7 +289,7 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
         <source>Click corner after corner, or type the length of a side and Enter; Enter or a double click closes the bed, Backspace takes one back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ecke für Ecke klicken oder die Länge einer Seite tippen, dann Eingabe; Eingabe oder Doppelklick schließt das Beet, Rücktaste nimmt eine zurück.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
@@ -319,7 +319,7 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
         <source>Click point after point: {0}, or type a length and Enter. Enter or a double click ends it, Backspace takes one back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Punkt für Punkt klicken: {0}, oder eine Länge tippen, dann Eingabe. Eingabe oder Doppelklick beendet, Rücktaste nimmt einen zurück.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_structure.py"/>

@@ -4,10 +4,322 @@
 <context>
     <name>words</name>
     <message>
+        <location filename="gardencanvas/app/shelf.py"/>
+        <location filename="gardencanvas/files/keeping/journals.py"/>
+        <location filename="gardencanvas/files/reading.py"/>
+        <location filename="gardencanvas/files/stamps.py"/>
+        <source>{file} cannot be read: {why}.</source>
+        <translation>{file} ist nicht lesbar: {why}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/shelf.py"/>
+        <location filename="gardencanvas/crops/marked.py"/>
+        <location filename="gardencanvas/crops/own.py"/>
+        <location filename="gardencanvas/files/writing.py"/>
+        <source>{file} could not be written: {why}.</source>
+        <translation>{file} konnte nicht geschrieben werden: {why}.</translation>
+    </message>
+    <message>
         <location filename="gardencanvas/app/tin/rows.py"/>
         <location filename="gardencanvas/words/plain.py"/>
         <source>{crop} “{variety}”</source>
         <translation>{crop} „{variety}“</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/keeping/homes.py"/>
+        <location filename="gardencanvas/files/keeping/sittings.py"/>
+        <location filename="gardencanvas/files/keeping/versions.py"/>
+        <source>{folder} cannot be used: {why}.</source>
+        <translation>{folder} lässt sich nicht benutzen: {why}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/keeping/journals.py"/>
+        <source>{file} is too large for a garden.</source>
+        <translation>{file} ist zu groß für einen Garten.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/keeping/journals.py"/>
+        <source>{file} is damaged: it does not hold what was written to it.</source>
+        <translation>{file} ist beschädigt: Sie enthält nicht, was hineingeschrieben wurde.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/keeping/journals.py"/>
+        <source>{name} is not a journal.</source>
+        <translation>{name} ist keine Sicherung.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/keeping/journals.py"/>
+        <source>{name} is not a journal that this version can read.</source>
+        <translation>{name} ist keine Sicherung, die diese Version lesen kann.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/keeping/journals.py"/>
+        <source>{name} is damaged: {written!r} is no time.</source>
+        <translation>{name} ist beschädigt: {written!r} ist keine Zeit.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/keeping/journals.py"/>
+        <source>{name} is damaged: it does not say when it was written.</source>
+        <translation>{name} ist beschädigt: Es fehlt, wann sie geschrieben wurde.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/keeping/sittings.py"/>
+        <source>{file} cannot be removed: {why}.</source>
+        <translation>{file} lässt sich nicht entfernen: {why}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{file} is a folder, not a garden file.</source>
+        <translation>{file} ist ein Ordner, keine Gartendatei.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{file} is not a file.</source>
+        <translation>{file} ist keine Datei.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>There is no file {path}.</source>
+        <translation>Die Datei {path} gibt es nicht.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{file} is {size:.0f} MB; a garden file has at most {most:.0f} MB.</source>
+        <translation>{file} hat {size:.0f} MB; eine Gartendatei hat höchstens {most:.0f} MB.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} holds more than {most:,} parts, which no garden does.</source>
+        <translation>{name} enthält mehr als {most:,} Teile; das hat kein Garten.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} is not a garden file: it has no format number.</source>
+        <translation>{name} ist keine Gartendatei: Die Formatnummer fehlt.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} was written by a newer Garden Canvas (format {number}; this one reads up to {known}). Update the program to open it.</source>
+        <translation>{name} wurde von einem neueren Garden Canvas geschrieben (Format {number}; dieses liest bis {known}). Zum Öffnen das Programm aktualisieren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} asks for more than {most:,} plants in drifts.</source>
+        <translation>{name} verlangt mehr als {most:,} Pflanzen in Drifts.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} is nested too deeply to be a garden file.</source>
+        <translation>{name} ist für eine Gartendatei zu tief verschachtelt.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} is not a sound garden file: {why}</source>
+        <translation>{name} ist keine einwandfreie Gartendatei: {why}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} is empty.</source>
+        <translation>{name} ist leer.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} is not a garden file: it is not text in UTF-8.</source>
+        <translation>{name} ist keine Gartendatei: kein Text in UTF-8.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} is not a garden file, or was cut short: line {line}, column {column}: {why}.</source>
+        <translation>{name} ist keine Gartendatei oder wurde abgeschnitten: Zeile {line}, Spalte {column}: {why}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} is not a garden file: {why}.</source>
+        <translation>{name} ist keine Gartendatei: {why}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} is not a garden file.</source>
+        <translation>{name} ist keine Gartendatei.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/files/reading.py"/>
+        <source>{name} names a crop or variety that is not known here: {unknown}.</source>
+        <translation>{name} nennt eine Kultur oder Sorte, die hier nicht bekannt ist: {unknown}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/arranging.py"/>
+        <source>Select at least three things to give them equal gaps.</source>
+        <translation>Für gleiche Abstände mindestens drei Dinge auswählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/arranging.py"/>
+        <source>{columns} by {rows} is not allowed: at least 1 by 1, and at most {most} copies.</source>
+        <translation>{columns} mal {rows} geht nicht: mindestens 1 mal 1 und höchstens {most} Kopien.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/arranging.py"/>
+        <location filename="gardencanvas/garden/clipping.py"/>
+        <source>Select something first.</source>
+        <translation>Zuerst etwas auswählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/clipping.py"/>
+        <source>The clipboard holds nothing that was copied from a garden.</source>
+        <translation>Die Zwischenablage enthält nichts, was aus einem Garten kopiert wurde.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/clipping.py"/>
+        <source>What the clipboard holds was cut short.</source>
+        <translation>Der Inhalt der Zwischenablage ist abgeschnitten.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/clipping.py"/>
+        <source>What the clipboard holds was copied from a newer Garden Canvas; update this one.</source>
+        <translation>Der Inhalt der Zwischenablage stammt aus einem neueren Garden Canvas; dieses aktualisieren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/clipping.py"/>
+        <source>What the clipboard holds is not sound: {why}</source>
+        <translation>Der Inhalt der Zwischenablage ist fehlerhaft: {why}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/clipping.py"/>
+        <source>The crop {crop!r} of the clipping is not known in this garden.</source>
+        <translation>Die Kultur {crop!r} aus der Zwischenablage ist in diesem Garten nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/differing.py"/>
+        <source>Select a bed or a planting to take over first.</source>
+        <translation>Zuerst ein Beet oder eine Pflanzung zum Übernehmen auswählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/differing.py"/>
+        <source>“{name}” is locked in “{layout}”. Unlock it there first.</source>
+        <translation>„{name}“ ist in „{layout}“ gesperrt. Zuerst dort entsperren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/edits.py"/>
+        <source>There is nothing with the id {id!r} in this layout.</source>
+        <translation>In diesem Anbauplan gibt es nichts mit der Kennung {id!r}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/edits.py"/>
+        <source>It is locked and stays where it is; unlock it first.</source>
+        <translation>Gesperrt, bleibt an seinem Platz; zuerst entsperren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/laying.py"/>
+        <source>{bed} is too small for an edging at this spacing.</source>
+        <translation>{bed} ist zu klein für eine Einfassung in diesem Abstand.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/laying.py"/>
+        <source>An edging goes along a bed's rim or a path; there is none near here.</source>
+        <translation>Eine Einfassung läuft an einem Beetrand oder Weg entlang; hier ist keiner in der Nähe.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/laying_under.py"/>
+        <source>There is no background picture yet.</source>
+        <translation>Es gibt noch kein Hintergrundbild.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/laying_under.py"/>
+        <source>The background picture is locked; unlock it first.</source>
+        <translation>Das Hintergrundbild ist gesperrt; zuerst entsperren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/laying_under.py"/>
+        <source>The two points lie on top of each other; choose two that are farther apart.</source>
+        <translation>Die beiden Punkte liegen aufeinander; zwei weiter entfernte wählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/laying_under.py"/>
+        <source>That would make one pixel of the picture {scale:.3g} m; it can be from {finest:g} to {coarsest:g} m.</source>
+        <translation>Damit wäre ein Pixel des Bilds {scale:.3g} m groß; möglich sind {finest:g} bis {coarsest:g} m.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/layouts.py"/>
+        <source>A garden has at least one layout: make another one first.</source>
+        <translation>Ein Garten hat mindestens einen Anbauplan: zuerst einen weiteren anlegen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/outlines.py"/>
+        <source>A keyhole's path must be no wider than the place to stand at its end, and that place smaller than the bed.</source>
+        <translation>Der Weg eines Schlüssellochbeets darf nicht breiter sein als der Standplatz an seinem Ende, und dieser muss kleiner sein als das Beet.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/outlines.py"/>
+        <source>A curved edge needs three points or more.</source>
+        <translation>Eine runde Kante braucht drei oder mehr Punkte.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/outlines.py"/>
+        <source>That are too many points; at most {most} make a curved edge.</source>
+        <translation>Das sind zu viele Punkte; eine runde Kante hat höchstens {most}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/own.py"/>
+        <source>1 planting grows it in {garden}; change or remove it first.</source>
+        <translation>1 Pflanzung in {garden} verwendet sie; diese zuerst ändern oder entfernen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/own.py"/>
+        <source>{n} plantings grow it in {garden}; change or remove them first.</source>
+        <translation>{n} Pflanzungen in {garden} verwenden sie; diese zuerst ändern oder entfernen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/sharing.py"/>
+        <location filename="gardencanvas/planner/applying.py"/>
+        <location filename="gardencanvas/planner/succession/making.py"/>
+        <source>There is no planting with the id {id!r} in this layout.</source>
+        <translation>In diesem Anbauplan gibt es keine Pflanzung mit der Kennung {id!r}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/sharing.py"/>
+        <location filename="gardencanvas/garden/volunteers.py"/>
+        <source>It is locked; unlock it first.</source>
+        <translation>Gesperrt; zuerst entsperren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/splitting.py"/>
+        <source>Select two or more plantings to join them.</source>
+        <translation>Zum Vereinen zwei oder mehr Pflanzungen auswählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/splitting.py"/>
+        <source>These plantings cannot be joined: they differ in {field}.</source>
+        <translation>Diese Pflanzungen lassen sich nicht vereinen, verschieden ist: {field}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/splitting.py"/>
+        <source>Only plantings can be split or joined.</source>
+        <translation>Nur Pflanzungen lassen sich teilen oder vereinen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/splitting.py"/>
+        <source>A locked planting stays as it is; unlock it first.</source>
+        <translation>Eine gesperrte Pflanzung bleibt, wie sie ist; zuerst entsperren.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/splitting.py"/>
+        <source>A cut after {at} leaves one part empty; allowed is 1 to {most}.</source>
+        <translation>Ein Schnitt nach {at} lässt einen Teil leer; erlaubt ist 1 bis {most}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/structures.py"/>
+        <source>Drag farther from the middle: that is less than 2 cm.</source>
+        <translation>Weiter von der Mitte weg ziehen: Das sind weniger als 2 cm.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/volunteers.py"/>
+        <source>It stands that far apart already.</source>
+        <translation>Es steht schon so weit auseinander.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/garden/volunteers.py"/>
+        <source>It did not come up by itself.</source>
+        <translation>Es ging nicht von selbst auf.</translation>
     </message>
     <message>
         <location filename="gardencanvas/paper/bedmap/bed_page.py"/>
@@ -53,6 +365,112 @@
         <location filename="gardencanvas/words/jobs.py"/>
         <source>plant out</source>
         <translation>auspflanzen</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/applying.py"/>
+        <source>This planting is locked.</source>
+        <translation>Diese Pflanzung ist gesperrt.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/applying.py"/>
+        <source>The start of this planting is pinned.</source>
+        <translation>Der Beginn dieser Pflanzung ist festgelegt.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/changes/leaving_out.py"/>
+        <source>A pattern of kind {kind} has no rows to leave out.</source>
+        <translation>Ein Muster der Art {kind} hat keine Reihen zum Auslassen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/filling/lattices.py"/>
+        <source>This ground would hold about {about:,.0f} plants; a planting holds {most:,}.</source>
+        <translation>Auf diese Fläche passten etwa {about:,.0f} Pflanzen; eine Pflanzung fasst {most:,}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/ahead.py"/>
+        <source>A perennial is started once and bears for years: it needs no succession.</source>
+        <translation>Eine mehrjährige Art wird einmal begonnen und trägt Jahre: Sie braucht keine Folgesätze.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/ahead.py"/>
+        <source>Nobody starts a volunteer: it cannot come again by plan.</source>
+        <translation>Eine Selbstaussaat beginnt niemand: Sie kann nicht nach Plan wiederkommen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/ahead.py"/>
+        <source>This crop is not harvested: give the days between its starts.</source>
+        <translation>Diese Kultur wird nicht geerntet: die Tage von Beginn zu Beginn angeben.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/ahead.py"/>
+        <source>In an average year this planting is not ripe before frost or winter: move it first.</source>
+        <translation>In einem mittleren Jahr reift diese Pflanzung nicht vor Frost oder Winter: zuerst verschieben.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/ahead.py"/>
+        <source>This planting is cleared before it is ripe: it has no harvest to repeat.</source>
+        <translation>Diese Pflanzung wird geräumt, bevor sie reif ist: Es gibt keine Ernte, die sich wiederholen ließe.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/cutting.py"/>
+        <source>A pattern of kind {what} has no rows that could be started one by one.</source>
+        <translation>Ein Muster der Art {what} hat keine Reihen, die sich einzeln beginnen ließen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/cutting.py"/>
+        <source>The pattern has one row only: it cannot be cut so.</source>
+        <translation>Das Muster hat nur eine Reihe: So lässt es sich nicht teilen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/cutting.py"/>
+        <source>The pattern has one plant along it only: it cannot be cut so.</source>
+        <translation>Das Muster hat der Länge nach nur eine Pflanze: So lässt es sich nicht teilen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/cutting.py"/>
+        <source>The pattern has {n} rows: too few for {parts} parts.</source>
+        <translation>Das Muster hat {n} Reihen: zu wenige für {parts} Sätze.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/cutting.py"/>
+        <source>The pattern has {n} plants along it: too few for {parts} parts.</source>
+        <translation>Das Muster hat der Länge nach {n} Pflanzen: zu wenige für {parts} Sätze.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/group.py"/>
+        <location filename="gardencanvas/planner/succession/respacing.py"/>
+        <source>There is no succession {group!r} in this layout.</source>
+        <translation>In diesem Anbauplan gibt es keine Folgesätze {group!r}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/group.py"/>
+        <source>The move is {days} days: allowed is at most {most}.</source>
+        <translation>Das sind {days} Tage: erlaubt sind höchstens {most}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/making.py"/>
+        <source>This planting is part of a succession already: change its interval instead.</source>
+        <translation>Diese Pflanzung gehört schon zu Folgesätzen: stattdessen deren Abstand ändern.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/making.py"/>
+        <source>This planting is locked: it is not cut into parts.</source>
+        <translation>Diese Pflanzung ist gesperrt: Sie wird nicht in Sätze geteilt.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/respacing.py"/>
+        <source>This succession has one part left: there is no interval to change.</source>
+        <translation>Von diesen Folgesätzen ist einer übrig: Es gibt keinen Abstand zu ändern.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/rhythm.py"/>
+        <source>The interval is {days} days: allowed is 1 to {most}.</source>
+        <translation>Der Abstand ist {days} Tage: erlaubt ist 1 bis {most}.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/planner/succession/rhythm.py"/>
+        <source>The number of parts is {parts}: allowed is 2 to {most}.</source>
+        <translation>Die Anzahl der Sätze ist {parts}: erlaubt ist 2 bis {most}.</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/amounts.py"/>
@@ -766,6 +1184,7 @@
     </message>
     <message>
         <location filename="gardencanvas/words/comparing_csv.py"/>
+        <location filename="gardencanvas/words/refusals.py"/>
         <source>crop</source>
         <translation>Kultur</translation>
     </message>
@@ -3168,6 +3587,31 @@
             <numerusform>{number} Pflanze</numerusform>
             <numerusform>{number} Pflanzen</numerusform>
         </translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/refusals.py"/>
+        <source>varieties</source>
+        <translation>Sorten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/refusals.py"/>
+        <source>shares of the varieties</source>
+        <translation>Anteile der Sorten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/refusals.py"/>
+        <source>start</source>
+        <translation>Beginn</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/refusals.py"/>
+        <source>end</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/words/refusals.py"/>
+        <source>clump size</source>
+        <translation>Größe der Büschel</translation>
     </message>
     <message>
         <location filename="gardencanvas/words/remedies.py"/>

@@ -17,6 +17,7 @@ from gardencanvas.garden.backdrop import COARSEST_M, FINEST_M, Backdrop
 from gardencanvas.garden.edits import made
 from gardencanvas.garden.errors import Refusal, shortened
 from gardencanvas.garden.garden import Garden
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -124,7 +125,7 @@ class Background(QObject):
         try:
             session.propose(edit(session.garden), text)
         except Refusal as refusal:
-            session.refused.emit(str(refusal))
+            session.refused.emit(why_refused(refusal))
 
     def why_none(self) -> str:
         """Why nothing can be done to the picture; empty where there is one."""

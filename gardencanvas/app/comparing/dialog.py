@@ -36,6 +36,7 @@ from gardencanvas.paper.listing import Line as Row
 from gardencanvas.words import comparing as words
 from gardencanvas.words.comparing_csv import comparison_csv
 from gardencanvas.words.plain import Measure as Units
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -258,7 +259,7 @@ class ComparisonDialog(QDialog):
         try:
             write_whole(path, text.encode("utf-8"))
         except CannotWrite as error:
-            tell(self, self.windowTitle(), str(error))
+            tell(self, self.windowTitle(), why_refused(error))
             return
         self.said.setText(self.tr("Saved as {0}.").format(path.name))
 

@@ -23,6 +23,7 @@ from gardencanvas.garden import layouts
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
 from gardencanvas.words.plain import counted
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -148,7 +149,7 @@ class LayoutsDialog(QDialog):
         try:
             made = edit()
         except Refusal as refusal:
-            self.said.setText(str(refusal))
+            self.said.setText(why_refused(refusal))
             return
         after: Garden = made[0] if isinstance(made, tuple) else made
         if self._session.propose(after, text) and show and isinstance(made, tuple):

@@ -14,6 +14,7 @@ from gardencanvas.garden import edits
 from gardencanvas.garden.differing import differences, taken_over
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.words.differing import summed
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -118,7 +119,7 @@ class PlansDialog(QDialog):
         try:
             after = taken_over(self._session.garden, here.layout_id, there.layout_id, here.selection)
         except Refusal as refusal:
-            self.said.setText(str(refusal))
+            self.said.setText(why_refused(refusal))
             return
         if not self._session.propose(after, self.tr("Take over into {0}").format(there.layout.name)):
             self.said.setText(self.tr("It is there already, just so."))

@@ -17,6 +17,7 @@ from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Accepted
 from gardencanvas.words.findings import reason
 from gardencanvas.words.plain import Measure, day, span
+from gardencanvas.words.refusals import why_refused
 from gardencanvas.words.why import why
 
 
@@ -112,7 +113,7 @@ class FindingDetail(QScrollArea):
             )  # fmt: skip
             after = accept(session.garden, session.layout_id, accepted)
         except Refusal as refusal:
-            session.refused.emit(str(refusal))
+            session.refused.emit(why_refused(refusal))
             return
         session.propose(after, self.tr("Live with a finding"))
 

@@ -124,7 +124,7 @@ class GapsPanel(QWidget):
             button.setAccessibleName(tip)
             button.setMinimumWidth(40)
             button.clicked.connect(lambda _=False, do=do: do())
-            row.addWidget(button, 1)
+            row.addWidget(button)
         return row
 
     def _wishes(self) -> QVBoxLayout:

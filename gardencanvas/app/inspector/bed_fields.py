@@ -11,6 +11,7 @@ from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.resizing import resized, size_of
 from gardencanvas.words.plain import Measure
+from gardencanvas.words.refusals import why_refused
 
 
 class BedFields(QWidget):
@@ -110,7 +111,7 @@ class BedFields(QWidget):
         try:
             after = resized(bed, length_m or size.length_m, width_m or size.width_m)
         except Refusal as refusal:
-            self._session.refused.emit(str(refusal))
+            self._session.refused.emit(why_refused(refusal))
             return
         self._commit(self.tr("Resize {0}").format(bed.name), outline=after.outline, holes=after.holes)
 
@@ -119,6 +120,6 @@ class BedFields(QWidget):
         try:
             after = change(session.garden, session.layout_id, self._id, **fields)
         except Refusal as refusal:
-            session.refused.emit(str(refusal))
+            session.refused.emit(why_refused(refusal))
             return
         session.propose(after, text)

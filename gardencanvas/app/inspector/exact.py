@@ -13,6 +13,7 @@ from gardencanvas.garden.edits import change
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.planting import Planting
 from gardencanvas.words.plain import Measure
+from gardencanvas.words.refusals import why_refused
 
 
 class ExactNumbers(QWidget):
@@ -68,7 +69,7 @@ class ExactNumbers(QWidget):
         try:
             after = change(session.garden, session.layout_id, self._planting.id, **fields)
         except Refusal as error:
-            session.refused.emit(str(error))
+            session.refused.emit(why_refused(error))
             self._fill(self._planting)
             return
         session.propose(after, text)

@@ -32,6 +32,7 @@ from gardencanvas.words.plain import (
     span,
     yearly,
 )
+from gardencanvas.words.refusals import why_refused
 
 
 class _Page(QWidget):
@@ -54,7 +55,7 @@ class _Page(QWidget):
         try:
             after = change(self.session.garden, self.session.layout_id, item.id, **fields)
         except Refusal as error:
-            self.session.refused.emit(str(error))
+            self.session.refused.emit(why_refused(error))
             return
         self.session.propose(after, text)
 

@@ -14,6 +14,7 @@ from gardencanvas.garden.pattern import Pattern
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.stations import kept_stations
 from gardencanvas.words.plain import Units
+from gardencanvas.words.refusals import why_refused
 
 _HAS_CORNER = {"rows", "strip", "block", "ring"}
 _LIES = {"origin", "angle_deg", "every", "first"}  # what of it changes no place, or all alike
@@ -136,7 +137,7 @@ class PatternFields(FieldPart):
         try:
             pattern = _reshaped(self.planting.pattern, fields)
         except Refusal as refusal:
-            self.session.refused.emit(str(refusal))
+            self.session.refused.emit(why_refused(refusal))
             self.fill(self.planting)
             return
         lies = set(fields) & {"origin", "angle_deg"}

@@ -18,6 +18,7 @@ from gardencanvas.fit.report import Finding, Remedy
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
 from gardencanvas.words.plain import Measure
+from gardencanvas.words.refusals import why_refused
 from gardencanvas.words.remedies import remedy_text
 
 _BESIDE, _ABOVE = 10, 6  # padding
@@ -151,5 +152,5 @@ class RemedyList(QWidget):
         try:
             return apply(session.garden, session.layout_id, remedy)
         except Refusal as error:
-            session.refused.emit(str(error))
+            session.refused.emit(why_refused(error))
             return None

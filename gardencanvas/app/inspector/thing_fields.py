@@ -15,6 +15,7 @@ from gardencanvas.garden.garden import Garden, Item
 from gardencanvas.garden.ground import Cover, Fixture, LineSupport, Path, RingSupport
 from gardencanvas.garden.handles import with_measure
 from gardencanvas.words.plain import Measure
+from gardencanvas.words.refusals import why_refused
 
 
 class ThingFields(QWidget):
@@ -137,7 +138,7 @@ class ThingFields(QWidget):
         try:
             after = edit()
         except Refusal as refusal:
-            self._session.refused.emit(str(refusal))
+            self._session.refused.emit(why_refused(refusal))
             self._fill(thing)
             return
         self._session.propose(after, self.tr("Change {0}").format(getattr(thing, "name", "")))

@@ -18,6 +18,7 @@ from gardencanvas.garden.splitting import join, parts_of
 from gardencanvas.garden.stations import with_all_places
 from gardencanvas.garden.value import new_id
 from gardencanvas.season.usual_start import usual_start
+from gardencanvas.words.refusals import why_refused
 
 Edit = Callable[[Garden], Garden]
 
@@ -136,7 +137,7 @@ class ArrangeMenu(QObject):
         try:
             after = edit(session.garden)
         except Refusal as refusal:
-            self._window.say(str(refusal))
+            self._window.say(why_refused(refusal))
             return
         if not session.propose(after, text.format(name)):
             self._window.say(self.tr("Nothing changed: what is locked stays as it is."))

@@ -27,7 +27,7 @@ class PlanMenu(QObject):
             ("measure", self.tr("&Measure"), "M"),
             ("pan", self.tr("&Pan"), "H"),
         ):
-            menus.add(menu, f"tool {tool}", text, lambda tool=tool: self._window.view.set_tool(tool), key)
+            menus.add(menu, f"tool {tool}", text, lambda tool=tool: self._take(tool), key)
         self._structures(menu)
         self._background = add_background(menus, menu)
         menus.add(
@@ -60,8 +60,13 @@ class PlanMenu(QObject):
                 name = structure_name(kind)
                 self._menus.add(
                     into, f"tool {kind}", name[0].upper() + name[1:],
-                    lambda kind=kind: self._window.view.set_tool(kind),
+                    lambda kind=kind: self._take(kind),
                 )  # fmt: skip
+
+    def _take(self, tool: str) -> None:
+        """Take a tool in hand; the keys that follow are for the plan."""
+        self._window.view.set_tool(tool)
+        self._window.view.setFocus(Qt.FocusReason.ShortcutFocusReason)
 
     def edit_site(self) -> None:
         """Change where the garden lies."""

@@ -4,6 +4,7 @@ from PySide6.QtCore import QObject, Qt
 
 from gardencanvas.app import language, settings, theme
 from gardencanvas.app.menus.bar import Menus
+from gardencanvas.app.menus.going import add_going
 from gardencanvas.canvas.hidden import Hidden
 
 
@@ -40,6 +41,7 @@ class ViewMenu(QObject):
             ("season panel", self.tr("Season and &findings"), self._window.down.widget(1), "F9"),
         ):
             menus.check(menu, name, text, widget.setVisible, on=True, keys=key)
+        self._going = add_going(menus, menu)
         menu.addSeparator()
         look = menu.addMenu(self.tr("&Colours"))
         menus.choice(look, "theme", "system", {

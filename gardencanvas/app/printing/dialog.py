@@ -26,6 +26,7 @@ from gardencanvas.files import CannotWrite
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.paper.document import Document, Paper, Setup
 from gardencanvas.words.language import figure
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -144,7 +145,7 @@ class PrintDialog(QDialog):
         try:
             document = self.made()
         except Refusal as refusal:
-            self.message.setText(str(refusal))
+            self.message.setText(why_refused(refusal))
             self._enable(False)
             return
         self._enable(True)
@@ -211,7 +212,7 @@ class PrintDialog(QDialog):
         try:
             well = do()
         except CannotWrite as error:
-            tell(self, self.windowTitle(), str(error))
+            tell(self, self.windowTitle(), why_refused(error))
             return
         self.message.setText(done if well else self.tr("Given up; nothing was written."))
 

@@ -19,6 +19,7 @@ from gardencanvas.app.labels import PlainLabel
 from gardencanvas.app.printing.picture import Picture, save_picture
 from gardencanvas.files import CannotWrite
 from gardencanvas.words.plain import Measure, day_year
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -81,7 +82,7 @@ class PictureDialog(QDialog):
         try:
             save_picture(session, path, self.picture, Measure(self._window.units))
         except CannotWrite as error:
-            tell(self, self.tr("The picture is not saved"), str(error))
+            tell(self, self.tr("The picture is not saved"), why_refused(error))
             return
         self._window.say(self.tr("Saved as {0}.").format(path.name))
         super().accept()

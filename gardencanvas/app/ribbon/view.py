@@ -26,6 +26,7 @@ from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.words.plain import day, short_month
+from gardencanvas.words.refusals import why_refused
 
 _HEAD = 26
 _BAR = 20
@@ -395,7 +396,7 @@ class RibbonView(QAbstractScrollArea):
         try:
             self._draft = moved_in_time(session.garden, session.layout_id, session.selection, days)
         except Refusal as error:
-            self.hint.emit(str(error))
+            self.hint.emit(why_refused(error))
             return
         session.preview(self._draft)
         sign = "+" if days > 0 else ""

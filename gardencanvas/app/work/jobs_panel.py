@@ -33,6 +33,7 @@ from gardencanvas.paper.document import Document, Setup
 from gardencanvas.paper.listing import Column, Group, Line, listing
 from gardencanvas.words.jobs import JobWords, jobs_table, kind_word, when
 from gardencanvas.words.plain import Measure, counted, span
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.app.window import MainWindow
@@ -293,7 +294,7 @@ class JobsPanel(QWidget):
         try:
             write_whole(path, text.encode("utf-8"))
         except CannotWrite as error:
-            tell(self, self.tr("Jobs"), str(error))
+            tell(self, self.tr("Jobs"), why_refused(error))
             return
         self._window.say(self.tr("Saved as {0}.").format(path.name))
 

@@ -27,6 +27,7 @@ from gardencanvas.paper.document import Document, Setup
 from gardencanvas.paper.listing import Column, Group, Line, listing
 from gardencanvas.words.language import figure
 from gardencanvas.words.plain import counted
+from gardencanvas.words.refusals import why_refused
 from gardencanvas.words.seeds import (
     headings,
     seeds_table,
@@ -161,7 +162,7 @@ class SeedsPanel(QWidget):
         try:
             write_whole(path, csv_text(seeds_table(self._lines, self._session.catalogue)).encode("utf-8"))
         except CannotWrite as error:
-            tell(self, self.tr("Seeds and plants"), str(error))
+            tell(self, self.tr("Seeds and plants"), why_refused(error))
             return
         self._window.say(self.tr("Saved as {0}.").format(path.name))
 

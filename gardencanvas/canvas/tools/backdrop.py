@@ -18,6 +18,7 @@ from gardencanvas.garden import laying_under
 from gardencanvas.garden.backdrop import Backdrop
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -115,7 +116,7 @@ class BackdropTool(Tool):
         try:
             after = self._turn(garden, backdrop, pointer) if self._turning else self._move(garden, pointer)
         except Refusal as refusal:
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
             return
         self._after = after
         self.view.try_out(after)
@@ -176,7 +177,7 @@ class BackdropTool(Tool):
         try:
             self.view.commit(edit(self.view.desk.garden), text)
         except Refusal as refusal:
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
 
     def cancel(self) -> None:
         self._from = self._after = None

@@ -16,6 +16,7 @@ from gardencanvas.garden import laying_under
 from gardencanvas.garden.backdrop import apart
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.value import Point
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -131,7 +132,7 @@ class ScaleBackdropTool(Tool):
         try:
             after = laying_under.scaled(self.view.desk.garden, a, b, distance)
         except Refusal as refusal:
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
             return
         before = self.view.look.measure.large(apart(a, b))
         self.view.set_tool("select")

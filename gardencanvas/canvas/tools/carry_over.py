@@ -13,6 +13,7 @@ from gardencanvas.canvas.tools.tool import Pointer
 from gardencanvas.garden.carrying import carried_over
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden, Item
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -56,7 +57,7 @@ class CarryOver:
             )
         except Refusal as refusal:
             self._hide()
-            desk.refused.emit(str(refusal))
+            desk.refused.emit(why_refused(refusal))
             return
         self._after, self._ids = after, there
         target.plan.ghosts = there

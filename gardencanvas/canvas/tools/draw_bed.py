@@ -11,17 +11,27 @@ from PySide6.QtGui import QKeyEvent, QPainterPath, QPolygonF
 from gardencanvas.canvas.items.overlay import Note, SketchItem, beside
 from gardencanvas.canvas.look import CM
 from gardencanvas.canvas.naming import next_bed_name, translate
+from gardencanvas.canvas.shapes import span
 from gardencanvas.canvas.tools.tool import Pointer, Tool
 from gardencanvas.canvas.typed import ALLOWED, length_m, sides_m
 from gardencanvas.garden import edits
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.value import new_id
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
 
 _LEAST_CM = 2.0
+_PATH_CM = 50.0  # left beside the bed before, for a path: common practice 45-60 cm
+_STEP_CM, _STRIDE_CM = 5.0, 50.0
+_ARROWS = {
+    Qt.Key.Key_Left: (-1, 0),
+    Qt.Key.Key_Right: (1, 0),
+    Qt.Key.Key_Up: (0, -1),
+    Qt.Key.Key_Down: (0, 1),
+}
 
 
 class _BedTool(Tool):
@@ -41,7 +51,7 @@ class _BedTool(Tool):
             bed = edits.made(Bed, id=new_id("bed"), name=name, outline=outline)
             after = edits.add(desk.garden, desk.layout_id, [bed])
         except Refusal as refusal:
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
             return False
         if self.view.commit(after, translate("Canvas", "Draw {0}").format(name)):
             desk.select({bed.id})
@@ -69,15 +79,17 @@ class DrawBedTool(_BedTool):
         self._from: QPointF | None = None
         self._to = QPointF()
         self._typed = ""
+        self._by_keys = False
 
     def hint(self) -> str:
         return translate(
-            "Canvas", "Drag a bed; type its measures while you drag, such as 3.6 x 1.2. Shift: square."
+            "Canvas", "Drag a bed, or type its measures, such as 3.6 x 1.2, and Enter. Shift: square."
         )
 
     def begin(self, pointer: Pointer) -> None:
         self._from = self._to = self.view.snapping(pointer).point(pointer.at)
         self._typed = ""
+        self._by_keys = False
 
     def move(self, pointer: Pointer) -> None:
         if self._from is None:
@@ -128,12 +140,36 @@ class DrawBedTool(_BedTool):
             return
         corners = [box.topLeft(), box.topRight(), box.bottomRight(), box.bottomLeft()]
         if self._commit(corners):
+            self.view.bring_in(box)
             self.view.set_tool("select")
+
+    def _begin_by_keys(self) -> None:
+        """Begin a bed that is only typed: under the lowest one, on a new plan where the rulers begin."""
+        beds = self.view.desk.layout.beds
+        at = QPointF()
+        if beds:
+            lowest = span(beds)
+            at = QPointF(lowest.left(), lowest.bottom() + _PATH_CM)
+        self._from = self._to = at
+        self._by_keys = True
+        self.view.ensure_seen(at)
+
+    def _step(self, dx: int, dy: int, *, far: bool) -> None:
+        """Move a bed that is only typed."""
+        step = QPointF(dx, dy) * (_STRIDE_CM if far else _STEP_CM)
+        self._from = self._to = (self._from or QPointF()) + step
+        self.view.ensure_seen(self._from)
+        self._show()
 
     def key(self, event: QKeyEvent) -> bool:
         if self._from is None:
-            return False
-        if event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            if not event.text() or event.text() not in "0123456789.,":
+                return False
+            self._begin_by_keys()
+        if event.key() in _ARROWS and self._by_keys:
+            far = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
+            self._step(*_ARROWS[Qt.Key(event.key())], far=far)
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self._finish()
         elif event.key() == Qt.Key.Key_Escape:
             self.cancel()

@@ -21,6 +21,7 @@ from gardencanvas.garden.ground import Bed
 from gardencanvas.garden.places import bed_at
 from gardencanvas.garden.structures import KINDS, How, drawn
 from gardencanvas.garden.value import Point
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -161,7 +162,7 @@ class DrawStructureTool(Tool):
                 item = self._item(points)
                 after, chosen = edits.add(desk.garden, desk.layout_id, [item]), item.id
         except Refusal as refusal:
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
             if self._how != "corners":
                 self.cancel()
             return

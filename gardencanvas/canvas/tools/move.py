@@ -17,6 +17,7 @@ from gardencanvas.garden import edits
 from gardencanvas.garden.copies import add_shifted, copies_of
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden, Item
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -93,7 +94,7 @@ class MoveGesture(Gesture):
             else:
                 after = edits.shift(desk.garden, desk.layout_id, carried, dx, dy)
         except Refusal as refusal:
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
             return
         self._after = after
         self.view.try_out(after)

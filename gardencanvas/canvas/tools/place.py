@@ -26,6 +26,7 @@ from gardencanvas.garden.value import Point, new_id
 from gardencanvas.garden.volunteers import came_up
 from gardencanvas.season.usual_start import usual_start
 from gardencanvas.words.plain import crop_name
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -143,7 +144,7 @@ class PlaceTool(Tool):
             after = edits.add(desk.garden, desk.layout_id, [planting])
         except Refusal as refusal:
             self.hide()
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
             return
         self._after = after
         self.view.plan.ghosts = frozenset({carried.planting_id})

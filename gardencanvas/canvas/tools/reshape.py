@@ -17,6 +17,7 @@ from gardencanvas.garden.garden import Garden, Item
 from gardencanvas.garden.handles import measure_of, reshaped, with_measure
 from gardencanvas.garden.planting import Planting
 from gardencanvas.words.plain import plants_counted
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -44,7 +45,7 @@ class ReshapeGesture(Gesture):
             item = self._reshaped(self._item, pointer)
             after = edits.replace(desk.garden, desk.layout_id, [item])
         except Refusal as refusal:
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
             return
         self._after = after
         self.view.try_out(after)

@@ -19,6 +19,7 @@ from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
 from gardencanvas.garden.stations import nearest_station, with_place, with_station_at, without_stations
 from gardencanvas.garden.value import Point
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -126,7 +127,7 @@ class StationsTool(Tool):
             moved = with_station_at(planting, self._at, to)
             self._after = edits.replace(desk.garden, desk.layout_id, [moved])
         except Refusal as refusal:
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
             return
         self.view.try_out(self._after)
         self._item.put(moved, self._at)
@@ -165,7 +166,7 @@ class StationsTool(Tool):
         try:
             after = without_stations(planting, [self._at])
         except Refusal as refusal:
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
             return
         self._commit(after, translate("Canvas", "Leave one plant out"))
 

@@ -14,6 +14,7 @@ from gardencanvas.canvas.tools.tool import Gesture, Pointer
 from gardencanvas.garden import edits
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden, Item
+from gardencanvas.words.refusals import why_refused
 
 if TYPE_CHECKING:
     from gardencanvas.canvas.view import PlanView
@@ -50,7 +51,7 @@ class TurnGesture(Gesture):
         try:
             after = edits.turn(desk.garden, desk.layout_id, {i.id for i in self._items}, by, about)
         except Refusal as refusal:
-            self.view.say(str(refusal))
+            self.view.say(why_refused(refusal))
             return
         self._after = after
         self.view.try_out(after)

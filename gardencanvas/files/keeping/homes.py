@@ -49,7 +49,9 @@ def make_home(home: Path, path: Path | None) -> None:
         if not about.exists():
             about.write_text(json.dumps({"path": None if path is None else os.path.realpath(path)}), "utf-8")
     except OSError as error:
-        raise CannotWrite(f"{home} cannot be used: {error.strerror or error}.") from error
+        raise CannotWrite(
+            "{folder} cannot be used: {why}.", folder=home, why=error.strerror or error
+        ) from error
 
 
 def file_of(home: Path) -> Path | None:

@@ -56,7 +56,9 @@ def read_head(journal: Path) -> Head:
         with journal.open("rb") as file:
             line = file.readline(_LONGEST_LINE)
     except OSError as error:
-        raise FileRefused(f"{journal.name} cannot be read: {error.strerror or error}.") from error
+        raise FileRefused(
+            "{file} cannot be read: {why}.", file=journal.name, why=error.strerror or error
+        ) from error
     return _head(_line(line, journal.name), journal.name)
 
 
@@ -70,13 +72,15 @@ def read_journal(journal: Path) -> Garden:
     """
     try:
         if journal.stat().st_size > MAX_BYTES + _LONGEST_LINE:
-            raise FileRefused(f"{journal.name} is too large for a garden.")
+            raise FileRefused("{file} is too large for a garden.", file=journal.name)
         first, _, garden = journal.read_bytes().partition(b"\n")
     except OSError as error:
-        raise FileRefused(f"{journal.name} cannot be read: {error.strerror or error}.") from error
+        raise FileRefused(
+            "{file} cannot be read: {why}.", file=journal.name, why=error.strerror or error
+        ) from error
     said = _line(first, journal.name)
     if said.get("digest") != digest(garden):
-        raise FileRefused(f"{journal.name} is damaged: it does not hold what was written to it.")
+        raise FileRefused("{file} is damaged: it does not hold what was written to it.", file=journal.name)
     return garden_from_bytes(garden, journal.name)
 
 
@@ -84,9 +88,9 @@ def _line(line: bytes, name: str) -> dict[str, Any]:
     try:
         said = json.loads(line)
     except (ValueError, RecursionError) as error:
-        raise FileRefused(f"{name} is not a journal.") from error
+        raise FileRefused("{name} is not a journal.", name=name) from error
     if not isinstance(said, dict) or said.get("journal") != _KIND:
-        raise FileRefused(f"{name} is not a journal that this version can read.")
+        raise FileRefused("{name} is not a journal that this version can read.", name=name)
     return said
 
 
@@ -95,9 +99,9 @@ def _head(said: dict[str, Any], name: str) -> Head:
     try:
         when = datetime.fromisoformat(written) if isinstance(written, str) else None
     except ValueError as error:
-        raise FileRefused(f"{name} is damaged: {written!r} is no time.") from error
+        raise FileRefused("{name} is damaged: {written!r} is no time.", name=name, written=written) from error
     if when is None or when.tzinfo is None or not isinstance(title, str):
-        raise FileRefused(f"{name} is damaged: it does not say when it was written.")
+        raise FileRefused("{name} is damaged: it does not say when it was written.", name=name)
     return Head(
         path=Path(path) if isinstance(path, str) else None,
         name=title,

@@ -66,7 +66,9 @@ class Sitting:
             hold(handle)
             os.write(handle, json.dumps(said).encode())
         except OSError as error:
-            raise CannotWrite(f"{self.home} cannot be used: {error.strerror or error}.") from error
+            raise CannotWrite(
+                "{folder} cannot be used: {why}.", folder=self.home, why=error.strerror or error
+            ) from error
 
     def claim(self) -> Holder | None:
         """Become the one that may write; who has that already, if a living sitting does.
@@ -94,7 +96,9 @@ class Sitting:
         try:
             (self.home / _OWNER).write_text(self.name, "ascii")
         except OSError as error:
-            raise CannotWrite(f"{self.home} cannot be used: {error.strerror or error}.") from error
+            raise CannotWrite(
+                "{folder} cannot be used: {why}.", folder=self.home, why=error.strerror or error
+            ) from error
         self.claimed = True
 
     def owns(self) -> bool:
@@ -108,7 +112,9 @@ class Sitting:
         except NotADirectoryError:
             return  # there never was one
         except OSError as error:
-            raise CannotWrite(f"{self.journal} cannot be removed: {error.strerror or error}.") from error
+            raise CannotWrite(
+                "{file} cannot be removed: {why}.", file=self.journal, why=error.strerror or error
+            ) from error
 
     def end(self) -> None:
         """Let go of everything; the journal goes too, for the work was saved or given up."""
@@ -203,7 +209,9 @@ def _alone(home: Path) -> Iterator[None]:
     try:
         handle = os.open(home / DOOR, os.O_RDWR | os.O_CREAT, 0o600)
     except OSError as error:
-        raise CannotWrite(f"{home} cannot be used: {error.strerror or error}.") from error
+        raise CannotWrite(
+            "{folder} cannot be used: {why}.", folder=home, why=error.strerror or error
+        ) from error
     try:
         until = time.monotonic() + _PATIENCE_S
         while not _entered(handle) and time.monotonic() < until:

@@ -59,7 +59,9 @@ def keep_version(path: Path, data: bytes, when: datetime, work: Path | None = No
         if known and known[0].size == len(data) and digest(known[0].file.read_bytes()) == digest(data):
             return None
     except OSError as error:
-        raise CannotWrite(f"{folder} cannot be used: {error.strerror or error}.") from error
+        raise CannotWrite(
+            "{folder} cannot be used: {why}.", folder=folder, why=error.strerror or error
+        ) from error
     when = when.astimezone(UTC)
     while (file := folder / (when.strftime(_NAME) + SUFFIX)).exists():
         when += timedelta(microseconds=1)

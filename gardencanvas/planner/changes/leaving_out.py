@@ -72,7 +72,7 @@ def _lines(planting: Planting, side: str, most: int, other: str) -> Ladder:
 def cut(pattern: Pattern, side: str, lines: int) -> Pattern:
     """A pattern without some rows or columns at one side; raises ``Refusal`` where nothing is left."""
     if not isinstance(pattern, Rows | Strip | Block):
-        raise Refusal(f"A pattern of kind {pattern.kind} has no rows to leave out.")
+        raise Refusal("A pattern of kind {kind} has no rows to leave out.", kind=pattern.kind)
     along, across = _steps(pattern)
     length, width = pattern.length_m, pattern.width_m
     if side in ("begin", "end"):

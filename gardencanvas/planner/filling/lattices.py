@@ -94,7 +94,11 @@ def laid_in(room: BaseGeometry, lattice: Lattice, most: int = 2) -> Generator[No
         return []
     about = flat.area / (lattice.a * lattice.b)
     if about > MAX_STATIONS:
-        raise Refusal(f"This ground would hold about {about:,.0f} plants; a planting holds {MAX_STATIONS:,}.")
+        raise Refusal(
+            "This ground would hold about {about:,.0f} plants; a planting holds {most:,}.",
+            about=about,
+            most=MAX_STATIONS,
+        )
     wide = flat.buffer(_EDGE_M, join_style="mitre")
     shapely.prepare(wide)
     grids = []

@@ -81,12 +81,14 @@ def check(pattern: Pattern, way: Way, parts: int) -> None:
         return
     if way is Way.ROWS and _grid(pattern) is None:
         what = "staggered block" if isinstance(pattern, Block) else pattern.kind
-        raise Refusal(f"A pattern of kind {what} has no rows that could be started one by one.")
-    lines = "row" if way is Way.ROWS else "plant along it"
+        raise Refusal("A pattern of kind {what} has no rows that could be started one by one.", what=what)
+    if most == 1 and way is Way.ROWS:
+        raise Refusal("The pattern has one row only: it cannot be cut so.")
     if most == 1:
-        raise Refusal(f"The pattern has one {lines} only: it cannot be cut so.")
-    many = "rows" if way is Way.ROWS else "plants along it"
-    raise Refusal(f"The pattern has {most} {many}: too few for {parts} parts.")
+        raise Refusal("The pattern has one plant along it only: it cannot be cut so.")
+    if way is Way.ROWS:
+        raise Refusal("The pattern has {n} rows: too few for {parts} parts.", n=most, parts=parts)
+    raise Refusal("The pattern has {n} plants along it: too few for {parts} parts.", n=most, parts=parts)
 
 
 def _edges(lines: int, parts: int) -> list[int]:

@@ -49,10 +49,10 @@ def shift_group(garden: Garden, layout_id: str, group: str, days: int) -> Shifte
     """
     parts = members(garden.layout(layout_id), group)
     if not parts:
-        raise Refusal(f"There is no succession {group!r} in this layout.")
+        raise Refusal("There is no succession {group!r} in this layout.", group=group)
     stayed = frozenset(p.id for p in parts if stays(p))
     if abs(days) > MOST_D:
-        raise Refusal(f"The move is {days} days: allowed is at most {MOST_D}.")
+        raise Refusal("The move is {days} days: allowed is at most {most}.", days=days, most=MOST_D)
     if days == 0:
         return Shifted(garden, stayed)
     moved = [started(p, p.start.on + timedelta(days=days), days) for p in parts if p.id not in stayed]

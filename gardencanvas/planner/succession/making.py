@@ -115,7 +115,7 @@ def too_late(site: Site, rhythm: Rhythm, possible: int, wanted: int) -> str:
 def _planting(layout: Layout, planting_id: str) -> Planting:
     planting = layout.by_id.get(planting_id)
     if not isinstance(planting, Planting):
-        raise Refusal(f"There is no planting with the id {planting_id!r} in this layout.")
+        raise Refusal("There is no planting with the id {id!r} in this layout.", id=planting_id)
     if planting.succession is not None and len(members(layout, planting.succession)) > 1:
         raise Refusal("This planting is part of a succession already: change its interval instead.")
     return planting

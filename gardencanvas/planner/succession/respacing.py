@@ -59,7 +59,7 @@ def respace(garden: Garden, layout_id: str, group: str, rhythm: Rhythm, catalogu
 def _members(layout: Layout, group: str) -> tuple[Planting, ...]:
     own = members(layout, group)
     if not own:
-        raise Refusal(f"There is no succession {group!r} in this layout.")
+        raise Refusal("There is no succession {group!r} in this layout.", group=group)
     return own
 
 

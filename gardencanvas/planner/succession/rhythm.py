@@ -35,10 +35,12 @@ class Rhythm:
     def check(self) -> None:
         """Raise ``Refusal`` where the interval is none that can be kept."""
         if not 1 <= self.days <= LONGEST_D:
-            raise Refusal(f"The interval is {self.days} days: allowed is 1 to {LONGEST_D}.")
+            raise Refusal(
+                "The interval is {days} days: allowed is 1 to {most}.", days=self.days, most=LONGEST_D
+            )
 
 
 def check_parts(parts: int | None) -> None:
     """Raise ``Refusal`` for a number of parts that makes no succession; None stands for as many as ripen."""
     if parts is not None and not 2 <= parts <= MOST_PARTS:
-        raise Refusal(f"The number of parts is {parts}: allowed is 2 to {MOST_PARTS}.")
+        raise Refusal("The number of parts is {parts}: allowed is 2 to {most}.", parts=parts, most=MOST_PARTS)
