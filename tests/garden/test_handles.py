@@ -1,6 +1,6 @@
 """Handles: pulled, a pattern grows by whole stations and rows, its other side where it was; typed, exact."""
 
-from math import pi
+from math import hypot, pi
 
 import numpy as np
 import pytest
@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from gardencanvas.garden.edits import made, rebuilt
 from gardencanvas.garden.ground import LineSupport, RingSupport
 from gardencanvas.garden.handles import handles_of, measure_of, reshaped, with_measure
+from gardencanvas.garden.outlines import circle
 from gardencanvas.garden.pattern import Block, Edging, RingPattern, Rows, Strip
 from tests.garden.makers import bed, row
 from tests.strategies import patterns
@@ -91,3 +92,14 @@ def test_a_bed_s_hole_is_reshaped_and_must_stay_inside():
 
 def test_what_is_locked_has_no_handles():
     assert handles_of(row(locked=True)) == []
+
+
+def test_a_round_bed_is_pulled_by_its_rim_and_typed():
+    round_bed = bed(outline=circle((2.0, 2.0), 0.8))
+    ((name, at),) = handles_of(round_bed)
+    assert name == "radius"
+    assert hypot(at[0] - 2.0, at[1] - 2.0) == pytest.approx(0.8)
+    assert measure_of(round_bed, "radius") == pytest.approx(0.8, abs=1e-5)
+    for pulled in (reshaped(round_bed, "radius", (2.0, 3.1)), with_measure(round_bed, "radius", 1.1)):
+        away = [hypot(x - 2.0, y - 2.0) for x, y in pulled.outline]
+        assert away == pytest.approx([1.1] * len(away), abs=1e-5)

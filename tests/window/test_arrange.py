@@ -155,3 +155,15 @@ def test_two_crops_share_the_places_of_a_ring(main):
     assert session.selection == {"ring", radish.id}
     session.history.undo()
     assert layout(main).by_id["ring"].pattern.count == 25
+
+
+def test_a_bed_is_copied_with_what_grows_in_it(main):
+    main.session.select(["bed-1"])
+    main.actions_.all["duplicate"].trigger()
+    assert len(layout(main).beds) == 3
+    assert sorted(p.crop for p in layout(main).plantings) == ["beetroot", "beetroot", "leek", "leek"]
+    main.session.history.undo()
+    main.session.select(["bed-1"])
+    main.actions_.all["copy"].trigger()
+    main.actions_.all["paste"].trigger()
+    assert sorted(p.crop for p in layout(main).plantings) == ["beetroot", "beetroot", "leek", "leek"]

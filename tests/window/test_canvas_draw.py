@@ -145,3 +145,16 @@ def test_measuring_says_the_distance(hand):
     hand.drag((1.0, 0.5), (4.0, 4.5))
     assert hand.view.tools["measure"].distance_m == pytest.approx(5.0, abs=1e-9)
     assert hand.session.history.count() == 0
+
+
+def test_a_round_bed_is_pulled_wider_by_its_rim(hand):
+    hand.view.set_tool("circle bed")
+    hand.drag((2.0, 2.0), (2.8, 2.0))
+    hand.view.set_tool("select")
+    (round_bed,) = hand.layout.beds
+    hand.session.select([round_bed.id])
+    hand.drag((2.8, 2.0), (3.0, 2.0))
+    outline = hand.layout.beds[0].outline
+    assert [dist(p, (2.0, 2.0)) for p in outline] == pytest.approx([1.0] * len(outline), abs=0.03)
+    hand.session.history.undo()
+    assert hand.layout.beds[0] == round_bed
