@@ -110,6 +110,16 @@ def test_a_variety_is_added_from_the_list_and_a_crop_without_any_says_why(qtbot)
     assert exact.mixture.names.toolTip().startswith("No variety of this crop")
 
 
+def test_a_note_is_written_as_it_is(qtbot):
+    main, exact = shown(qtbot, row())
+    put(exact.note.note, "<b>seed of</b> the tall one")
+    assert now(main).note == "<b>seed of</b> the tall one"
+    assert main.session.history.undo_text == "Change note"
+    main.session.history.undo()
+    main.refresh()
+    assert exact.note.note.text() == ""
+
+
 def test_a_clump_is_typed(qtbot):
     main, exact = shown(qtbot, row())
     put(exact.mixture.clump, "4")

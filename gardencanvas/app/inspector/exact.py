@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFormLayout, QVBoxLayout, QWidget
 
 from gardencanvas.app.inspector.mixture_fields import MixtureFields
+from gardencanvas.app.inspector.note_fields import NoteFields
 from gardencanvas.app.inspector.pattern_fields import PatternFields
 from gardencanvas.app.inspector.start_fields import StartFields
 from gardencanvas.app.session import Session
@@ -28,7 +29,8 @@ class ExactNumbers(QWidget):
         self.start = StartFields(session, self)
         self.mixture = MixtureFields(session, self)
         self.pattern = PatternFields(session, self)
-        self._parts = (self.start, self.mixture, self.pattern)
+        self.note = NoteFields(session, self)
+        self._parts = (self.start, self.mixture, self.pattern, self.note)
         for part in self._parts:
             part.committed.connect(self._commit)
         self._form = QVBoxLayout(self)
