@@ -33,7 +33,7 @@ NEVER_TRANSLATED = {
 """Names, units and parts of file names that no language changes."""
 ROLES = {
     "heading", "quiet", "source", "pill", "title", "body", "warning", "estimated", "value", "hint", "right",
-    "center", "left", "plan", "ribbon", "both", "seeds", "grams", "between", "bed", "fault", "middle",
+    "center", "left", "between", "bed", "fault", "middle",
 }  # fmt: skip
 """Codes given beside a text: the role of a label, what an entry of a list stands for."""
 _NOT_SHOWN = {"settings", "log", "_log", "logger", "logging", "LOG"}
@@ -61,7 +61,8 @@ def untranslated_in(file: str, tree: ast.Module) -> Iterator[Fault]:
             if any(isinstance(argument, ast.JoinedStr) for argument in node.args):
                 yield Fault(file, node.lineno, f"an f-string cannot be looked up: {ast.unparse(node)[:90]}")
         elif name in SHOWING | WIDGETS and owner not in _NOT_SHOWN:
-            for argument in (*node.args, *(keyword.value for keyword in node.keywords)):
+            shown = node.args[:1] if name == "addItem" else node.args  # what follows stands for the entry
+            for argument in (*shown, *(keyword.value for keyword in node.keywords)):
                 for text in _texts(argument):
                     yield Fault(file, node.lineno, f"{name}: {text!r} is not translated")
 

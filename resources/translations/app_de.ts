@@ -1644,6 +1644,11 @@
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
+        <source>No garden was opened or saved before.</source>
+        <translation>Noch wurde kein Garten geöffnet oder gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/file.py"/>
         <source>Empty this list</source>
         <translation>Diese Liste leeren</translation>
     </message>
@@ -2355,6 +2360,49 @@
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Typical last and first frost: {0}.</source>
         <translation>Üblicher letzter und erster Frost: {0}.</translation>
+    </message>
+</context>
+<context>
+    <name>Going</name>
+    <message>
+        <location filename="gardencanvas/app/menus/going.py"/>
+        <source>Go to a &amp;panel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/going.py"/>
+        <source>&amp;Plan</source>
+        <translation>&amp;Plan</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/going.py"/>
+        <source>Seed &amp;tin</source>
+        <translation>&amp;Saatgutkiste</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/going.py"/>
+        <source>&amp;Outline</source>
+        <translation>&amp;Übersicht</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/going.py"/>
+        <source>&amp;Inspector</source>
+        <translation>&amp;Eigenschaften</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/going.py"/>
+        <source>&amp;Season</source>
+        <translation>Sa&amp;ison</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/going.py"/>
+        <source>&amp;Findings</source>
+        <translation>&amp;Befunde</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/going.py"/>
+        <source>Go t&amp;o</source>
+        <translation type="vanished">&amp;Gehe zu</translation>
     </message>
 </context>
 <context>
@@ -3483,6 +3531,19 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/site/months_table.py"/>
         <source>{0}: the maximum lies below the mean.</source>
         <translation>{0}: Das Maximum liegt unter dem Mittel.</translation>
+    </message>
+</context>
+<context>
+    <name>NoteFields</name>
+    <message>
+        <location filename="gardencanvas/app/inspector/note_fields.py"/>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/note_fields.py"/>
+        <source>Change note</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -30,9 +30,9 @@
     </message>
     <message>
         <location filename="gardencanvas/canvas/furniture.py"/>
-        <source>Press B and drag; type its measures while you drag, such as 3.6 x 1.2.
+        <source>Press B and drag, or type its measures, such as 3.6 x 1.2, and Enter.
 Then drag a crop from the seed tin into it.</source>
-        <translation>B drücken und ziehen; dabei die Maße tippen, etwa 3,6 x 1,2.
+        <translation>B drücken und ziehen oder die Maße tippen, etwa 3,6 x 1,2, dann Eingabe.
 Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
     </message>
     <message>
@@ -283,8 +283,8 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
-        <source>Drag a bed; type its measures while you drag, such as 3.6 x 1.2. Shift: square.</source>
-        <translation>Ein Beet aufziehen; dabei die Maße tippen, etwa 3,6 x 1,2. Umschalt: Quadrat.</translation>
+        <source>Drag a bed, or type its measures, such as 3.6 x 1.2, and Enter. Shift: square.</source>
+        <translation>Ein Beet aufziehen oder die Maße tippen, etwa 3,6 x 1,2, dann Eingabe. Umschalt: Quadrat.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
@@ -460,6 +460,18 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
         <location filename="gardencanvas/canvas/tools/stations.py"/>
         <source>Plant {0} of {1}</source>
         <translation>Pflanze {0} von {1}</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/furniture.py"/>
+        <source>Press B and drag; type its measures while you drag, such as 3.6 x 1.2.
+Then drag a crop from the seed tin into it.</source>
+        <translation type="vanished">B drücken und ziehen; dabei die Maße tippen, etwa 3,6 x 1,2.
+Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
+        <source>Drag a bed; type its measures while you drag, such as 3.6 x 1.2. Shift: square.</source>
+        <translation type="vanished">Ein Beet aufziehen; dabei die Maße tippen, etwa 3,6 x 1,2. Umschalt: Quadrat.</translation>
     </message>
     <message>
         <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
