@@ -21,6 +21,7 @@ from gardencanvas.fit.stands import BASE, HEIGHT, LEAF, RADIUS, Stand, months_of
 from gardencanvas.fit.thresholds import RISE_M, SHADE_REACH
 from gardencanvas.garden.site import Site
 from gardencanvas.light.neighbours import AZIMUTH_CELLS, ELEVATION_CELLS, G, sky
+from gardencanvas.season.course import Weeks
 from gardencanvas.season.radiation import MID_MONTH, extraterrestrial
 
 Floats = NDArray[np.float64]
@@ -91,7 +92,7 @@ def beside(low: Stand, tall: Stand, over: Vault) -> Beside | None:
     (low_x, low_y), (tall_x, tall_y) = spots.xy.T, tall.xy.T
     azimuth = np.arctan2(tall_x[j] - low_x[i], low_y[i] - tall_y[j]) + radians(over.bearing_deg)
     filled, steep = _sectors(i, azimuth, pairs.distance_m[some], aside[some], radius, len(spots.xy))
-    weeks, month = _months(low, begin, end)
+    weeks, month = _months(low.weeks, begin, end)
     passed = _passed(low, tall, over, weeks, filled / radius, steep)
     return Beside(low, tall, begin, end, passed, month) if float(passed.min()) < -1e-6 else None
 
@@ -134,9 +135,10 @@ def _sectors(
     return filled.reshape(count, SECTORS), mean.reshape(count, SECTORS)
 
 
-def _months(stand: Stand, begin: int, end: int) -> tuple[Ints, Ints]:
+@lru_cache(maxsize=1024)
+def _months(grid: Weeks, begin: int, end: int) -> tuple[Ints, Ints]:
     """The middle week of each month's part of a span, and the month's place for each week."""
-    months = months_of(stand.weeks)[begin:end]
+    months = months_of(grid)[begin:end]
     change = np.concatenate([[True], months[1:] != months[:-1]])
     starts = np.flatnonzero(change)
     lengths = np.diff(starts, append=end - begin)

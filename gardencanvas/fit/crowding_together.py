@@ -65,14 +65,16 @@ def _pressed(stand: Stand, meetings: Sequence[Meeting], alone: Marks) -> _Presse
     # no more is lost than the mean of all: a first look that needs no week
     enough = np.where(alone >= STRAINS, KEPT_CLASHES, KEPT_STRAINS)
     others = most - highest >= PRESSES / 2
-    rows = np.flatnonzero(others & (stand.alone.kept - most < enough) & (alone < CLASHES))
+    asked = others & (stand.alone.kept - most < enough) & (alone < CLASHES)
+    rows = np.flatnonzero(asked)
     if len(rows) == 0:
         return None
     weeks = np.arange(stand.begin, stand.grows_until + 1)
     crowd, over = np.zeros((2, len(rows), len(weeks)))
+    row = np.where(asked, np.cumsum(asked) - 1, -1)
     parts = []
     for meeting in meetings:
-        part = _added(stand, meeting, rows, crowd, over)
+        part = _added(stand, meeting, row, crowd, over)
         if part is not None:
             parts.append((_other(meeting, stand), part))
     lost = lost_to(stand, rows, weeks, crowd, over)
@@ -83,11 +85,13 @@ def _other(meeting: Meeting, stand: Stand) -> Stand:
     return meeting.b if stand is meeting.a else meeting.a
 
 
-def _added(stand: Stand, meeting: Meeting, rows: Ints, crowd: Floats, over: Floats) -> Floats | None:
+def _added(stand: Stand, meeting: Meeting, row: Ints, crowd: Floats, over: Floats) -> Floats | None:
     """Add what one neighbour takes of some stations, week by week of the stand.
 
     Parameters
     ----------
+    row
+        Row of each of the stand's stations, -1 where it is not asked about, shape (stations,).
     crowd, over
         As for ``lost_to``, shape (rows, weeks of growth); they are added to.
 
@@ -97,16 +101,19 @@ def _added(stand: Stand, meeting: Meeting, rows: Ints, crowd: Floats, over: Floa
         What it takes at most over the growth of each, shape (rows,); None where it takes nothing of them.
     """
     side = meeting.side(stand)
-    place = np.minimum(np.searchsorted(side.stations, rows), len(side.stations) - 1)
-    touched = np.flatnonzero((side.stations[place] == rows) & (side.pressed[place] > 0.0))
     until = min(meeting.end, stand.grows_until + 1)
-    if len(touched) == 0 or until <= meeting.begin:
+    if until <= meeting.begin:
         return None
-    here, spell = place[touched], meeting.spell[: until - meeting.begin]
+    at = row[side.stations]
+    here = np.flatnonzero((at >= 0) & (side.pressed > 0.0))
+    if len(here) == 0:
+        return None
+    touched, spell = at[here], meeting.spell[: until - meeting.begin]
     span = slice(meeting.begin - stand.begin, until - stand.begin)
-    crowd[touched, span] += side.crowd[here][:, spell]
-    over[touched, span] += side.beside[here][:, spell]
-    taken = np.zeros(len(rows))
+    crowd[touched, span] += side.crowd.take(here, axis=0).take(spell, axis=1)
+    if side.overhung:
+        over[touched, span] += side.beside.take(here, axis=0).take(spell, axis=1)
+    taken = np.zeros(len(crowd))
     taken[touched] = side.pressed[here]
     return taken
 

@@ -15,23 +15,37 @@ Ints = NDArray[np.intp]
 _PLAIN = 200_000  # comparisons up to which a tree does not pay
 
 
-def nearby(stands: Mapping[str, tuple[Stand, ...]], changed: Sequence[str]) -> Iterable[tuple[str, str]]:
-    """Pairs of plantings, one of them changed, that may share ground or light.
+class Nearby:
+    """The boxes of plantings, kept from one look to the next."""
 
-    The box of the one, widened by its footprints or its shade, meets the box of the other, widened by its
-    footprints. Each pair comes once, in the order of ids.
-    """
-    if not changed or len(stands) < 2:
-        return []
-    ids = list(stands)
-    boxes = np.array([_reach(stands[p]) for p in ids])
-    place = {p: k for k, p in enumerate(ids)}
-    rows = np.array([place[p] for p in changed])
-    narrow, wide = boxes[:, :4], boxes[:, 4:]
-    i, j = _meeting(wide[rows], narrow)
-    k, m = _meeting(narrow[rows], wide)
-    found = zip(rows[np.concatenate([i, k])].tolist(), np.concatenate([j, m]).tolist(), strict=True)
-    return sorted({(min(ids[a], ids[b]), max(ids[a], ids[b])) for a, b in found if a != b})
+    def __init__(self) -> None:
+        self._ids: list[str] = []
+        self._place: dict[str, int] = {}
+        self._boxes: Floats = np.empty((0, 8))
+
+    def pairs(
+        self, stands: Mapping[str, tuple[Stand, ...]], changed: Sequence[str]
+    ) -> Iterable[tuple[str, str]]:
+        """Pairs of plantings, one of them changed since the last look, that may share ground or light.
+
+        The box of the one, widened by its footprints or its shade, meets the box of the other, widened by
+        its footprints. Each pair comes once, in the order of ids.
+        """
+        ids = list(stands)
+        if ids == self._ids:
+            for each in changed:
+                self._boxes[self._place[each]] = _reach(stands[each])
+        else:
+            self._ids, self._place = ids, {p: k for k, p in enumerate(ids)}
+            self._boxes = np.array([_reach(stands[p]) for p in ids]).reshape(-1, 8)
+        if not changed or len(stands) < 2:
+            return []
+        rows = np.array([self._place[p] for p in changed])
+        narrow, wide = self._boxes[:, :4], self._boxes[:, 4:]
+        i, j = _meeting(wide[rows], narrow)
+        k, m = _meeting(narrow[rows], wide)
+        found = zip(rows[np.concatenate([i, k])].tolist(), np.concatenate([j, m]).tolist(), strict=True)
+        return sorted({(min(ids[a], ids[b]), max(ids[a], ids[b])) for a, b in found if a != b})
 
 
 def _meeting(some: Floats, boxes: Floats) -> tuple[Ints, Ints]:

@@ -7,18 +7,17 @@ from numpy.typing import NDArray
 
 from gardencanvas.fit.adjoining import Adjoining, adjoining, touching_stations
 from gardencanvas.fit.beside import Beside, Vault, beside
-from gardencanvas.fit.crowding import crowding
 from gardencanvas.fit.family import Touching, family
 from gardencanvas.fit.judged import Judged
 from gardencanvas.fit.known import Known, known
 from gardencanvas.fit.lifting import lifting
 from gardencanvas.fit.meeting import Meeting, meet
 from gardencanvas.fit.near import Pairs, near_pairs
+from gardencanvas.fit.pressing import pressing
 from gardencanvas.fit.roots import roots
 from gardencanvas.fit.shading import overhung
 from gardencanvas.fit.stands import Stand
 from gardencanvas.fit.thresholds import ADJOIN_M
-from gardencanvas.fit.timing import timing
 from gardencanvas.fit.water import water
 
 Ints = NDArray[np.intp]
@@ -82,9 +81,7 @@ def _by_meeting(
     """What follows from footprints that overlap."""
     troubled: list[bool] = []
     for stand, other in ((meeting.a, meeting.b), (meeting.b, meeting.a)):
-        crowded, timed = crowding(meeting, stand), timing(meeting, stand)
-        if crowded is not None and timed is not None and _says_it(timed, crowded):
-            crowded = None
+        crowded, timed = pressing(meeting, stand)
         judged += [j for j in (crowded, timed) if j is not None]
         if timed is not None or overhung(stand, meeting, over):
             sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
@@ -94,14 +91,6 @@ def _by_meeting(
         judged.append(found)
         other = _other(meeting.a, meeting.b, found)
         sharing.append((other.planting.id, other.index[meeting.side(other).stations]))
-
-
-def _says_it(one: Judged, other: Judged) -> bool:
-    """Whether one finding marks every station of another, and none less badly: then one is enough."""
-    size = int(max(one.finding.stations.max(), other.finding.stations.max())) + 1
-    mark = np.zeros(size, dtype=np.uint8)
-    mark[one.finding.stations] = one.marks
-    return bool((mark[other.finding.stations] >= other.marks).all())
 
 
 def _by_neighbours(

@@ -130,14 +130,17 @@ def shut_off(stand: Stand, tall: Sequence[Stand], ground: Ground) -> Judged | No
     tall
         Those ``in_the_way``.
     """
-    hidden: dict[int, tuple[str, ...]] = {}
+    hidden = np.zeros(len(stand.xy), dtype=bool)
+    hiding = np.zeros(len(tall), dtype=bool)
     for edges, some in _from_edges(stand, ground):
-        hidden.update(_hidden(stand, some, edges.feet, tall))
-    if not hidden:
+        shut, by = _hidden(stand, some, edges.feet, tall)
+        hidden[shut] = True
+        hiding |= by
+    if not hidden.any():
         return None
-    names = {name for each in hidden.values() for name in each}
+    names = {t.planting.id for t, hides in zip(tall, hiding.tolist(), strict=True) if hides}
     others = tuple(p for p in tall if p.planting.id in names)
-    return _judged(stand, others, np.array(sorted(hidden), dtype=np.intp), {"arm_m": ARM_M}, 0)
+    return _judged(stand, others, hidden.nonzero()[0], {"arm_m": ARM_M}, 0)
 
 
 def _from_edges(stand: Stand, ground: Ground) -> list[tuple[Edges, Ints]]:
@@ -209,25 +212,61 @@ def _in_the_way(other: Stand, stand: Stand) -> bool:
     return bool(2 * tall > len(over))
 
 
-def _hidden(stand: Stand, some: Ints, feet: Floats, tall: Sequence[Stand]) -> dict[int, tuple[str, ...]]:
-    """Stations every straight way to which, from an edge within reach, crosses a tall plant."""
+def _hidden(stand: Stand, some: Ints, feet: Floats, tall: Sequence[Stand]) -> tuple[Ints, Bools]:
+    """Stations every straight way to which, from an edge within reach, crosses a tall plant.
+
+    Also whether a plant of each tall stand is near any of them, shape (tall,).
+    """
     weeks = _picking(stand)
+    counts = [len(t.xy) for t in tall]
     centres = np.concatenate([t.xy for t in tall])
-    each = [PICKED_SHARE * float(t.sizes[RADIUS, weeks].max(initial=0.0)) for t in tall]
-    wide = np.repeat(each, [len(t.xy) for t in tall])
-    owner = np.repeat(np.arange(len(tall)), [len(t.xy) for t in tall])
-    xy = stand.xy[some]
+    wide = np.repeat([PICKED_SHARE * float(t.sizes[RADIUS, weeks].max(initial=0.0)) for t in tall], counts)
+    owner = np.repeat(np.arange(len(tall)), counts)
+    xy = stand.xy.take(some, axis=0)
     close = near_pairs(xy, centres, box(xy), box(centres), ARM_M + float(wide.max()))
     shut = _shut(xy, feet, close, centres, wide)
-    by = np.isin(close.i, shut)
-    found: dict[int, set[str]] = {int(some[row]): set() for row in shut}
-    for row, tall_one in zip(close.i[by].tolist(), owner[close.j[by]].tolist(), strict=True):
-        found[int(some[row])].add(tall[tall_one].planting.id)
-    return {row: tuple(sorted(names)) for row, names in found.items()}
+    by = np.bincount(owner[close.j[shut[close.i]]], minlength=len(tall)) > 0
+    return some[shut], by
 
 
-def _shut(xy: Floats, feet: Floats, close: Pairs, centres: Floats, wide: Floats) -> Ints:
-    """Stations all of whose straight ways from places within reach pass through a disc.
+@dataclass(frozen=True, slots=True, eq=False)
+class _Ways:
+    """Straight ways to stations, past the plants near them: ``count`` of ``close`` from ``first`` on."""
+
+    xy: Floats
+    feet: Floats
+    close: Pairs
+    centres: Floats
+    wide: Floats
+    first: Ints  # (stations,)
+    count: Ints  # (stations,)
+
+    def closed(self, to: Ints, foot: Ints) -> Bools:
+        """Whether a disc lies across the way from a foot to a station, shape (ways,)."""
+        count = self.count[to]
+        way = np.repeat(np.arange(len(to)), count)
+        pair = np.arange(len(way)) + np.repeat(self.first[to] - np.cumsum(count) + count, count)
+        disc = self.close.j[pair]
+        here = self.xy.take(to, axis=0)
+        step = self.feet.take(foot, axis=0) - here
+        off = self.centres.take(disc, axis=0) - here.take(way, axis=0)
+        crossed = _crosses(step.take(way, axis=0), off, self.wide[disc])
+        across: Bools = np.bincount(way[crossed], minlength=len(to)) > 0
+        return across
+
+
+def _crosses(step: Floats, to: Floats, wide: Floats) -> Bools:
+    """Whether straight ways ``step`` pass through discs at ``to``, both from one spot, shapes (n, 2)."""
+    (x, y), (u, v) = step.T, to.T
+    length = np.maximum(x * x + y * y, 1e-12)
+    along = np.clip((x * u + y * v) / length, 0.0, 1.0)
+    u, v, near = u - along * x, v - along * y, np.maximum(wide - OUTSIDE_M, 0.0)
+    crossed: Bools = u * u + v * v < near * near
+    return crossed
+
+
+def _shut(xy: Floats, feet: Floats, close: Pairs, centres: Floats, wide: Floats) -> Bools:
+    """Stations all of whose straight ways from places within reach pass through a disc, shape (n,).
 
     Parameters
     ----------
@@ -235,35 +274,23 @@ def _shut(xy: Floats, feet: Floats, close: Pairs, centres: Floats, wide: Floats)
         Pairs of stations and discs, all that may lie across a way.
     """
     shut = np.zeros(len(xy), dtype=bool)
-    shut[close.i] = True
-    rows, place = np.flatnonzero(shut), np.cumsum(shut) - 1
-    away = np.hypot(xy[rows, :1] - feet[:, 0], xy[rows, 1:] - feet[:, 1])
-    order = away.argsort(axis=1)
-    ways = (away <= ARM_M + OUTSIDE_M).sum(axis=1)
-    shut[rows[ways == 0]] = False
-    i, j = close.i, close.j
-    to = centres[j] - xy[i]
-    for way in range(int(ways.max(initial=0))):
-        # the shortest way first: only stations shut off from it need a look at the next
-        left = np.flatnonzero(shut[i] & (ways[place[i]] > way))
-        if len(left) == 0:
-            break
-        step = feet[order[place[i[left]], way]] - xy[i[left]]
-        crossed = _crosses(step, to[left], wide[j[left]])
-        closed = np.bincount(i[left[crossed]], minlength=len(xy)) > 0
-        asked = np.zeros(len(xy), dtype=bool)
-        asked[i[left]] = True
-        shut &= ~asked | closed
-    return np.flatnonzero(shut)
-
-
-def _crosses(step: Floats, to: Floats, wide: Floats) -> Bools:
-    """Whether straight ways ``step`` pass through discs at ``to``, both from one spot, shapes (n, 2)."""
-    length = np.maximum((step * step).sum(axis=1), 1e-12)
-    along = np.clip((step * to).sum(axis=1) / length, 0.0, 1.0)
-    off = to - along[:, None] * step
-    crossed: Bools = np.hypot(off[:, 0], off[:, 1]) < wide - OUTSIDE_M
-    return crossed
+    count = np.bincount(close.i, minlength=len(xy))
+    reached = near_pairs(xy, feet, box(xy), box(feet), ARM_M + OUTSIDE_M)
+    asked = (count[reached.i] > 0).nonzero()[0]
+    if len(asked) == 0:
+        return shut
+    to, foot, distance = reached.i[asked], reached.j[asked], reached.distance_m[asked]
+    ways = _Ways(xy, feet, close, centres, wide, np.cumsum(count) - count, count)
+    begins = np.concatenate([[True], to[1:] != to[:-1]]).nonzero()[0]
+    least = np.repeat(np.minimum.reduceat(distance, begins), np.diff(np.append(begins, len(to))))
+    # the shortest ways first: only stations shut off from those need a look at the others
+    shortest = (distance == least).nonzero()[0]
+    shut[to[shortest]] = True
+    shut[to[shortest][~ways.closed(to[shortest], foot[shortest])]] = False
+    rest = (shut[to] & (distance > least)).nonzero()[0]
+    if len(rest):
+        shut[to[rest][~ways.closed(to[rest], foot[rest])]] = False
+    return shut
 
 
 def _feet(edges: BaseGeometry) -> Floats:

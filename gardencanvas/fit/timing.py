@@ -35,7 +35,7 @@ def timing(meeting: Meeting, catch: Stand) -> Judged | None:
     turns = catch.times.out < main.times.in_bed
     if not turns and not is_catch(catch, main):
         return None
-    side, left = meeting.side(catch), _light_left(meeting, catch)[:, meeting.spell]
+    side, left = meeting.side(catch), _light_left(meeting, catch).take(meeting.spell, axis=1)
     spare = _spare_days(meeting, catch, main, left < light_good(catch.crop))
     if turns:
         return _turns(meeting, catch, main, spare)

@@ -1,6 +1,6 @@
 """Whether a changed garden is better: the finding gone, and nothing worse anywhere."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 import numpy as np
@@ -43,6 +43,16 @@ def mends(finding: Finding, before: FitReport, after: FitReport) -> bool:
         for i, fit in after.plantings.items()
         if fit is not before.plantings[i]
     )
+
+
+def may_mend(finding: Finding, before: FitReport, some: Iterable[Finding]) -> bool:
+    """Whether a finding may be gone and nothing worse, as far as some findings afterwards tell.
+
+    A first look: what is refused here is refused by ``mends``.
+    """
+    old = troubles(before)
+    bad = [f for f in some if f.verdict >= Verdict.STRAINS]
+    return all(f.id != finding.id and _known(f, old) for f in bad)
 
 
 def _closes(late: Finding, finding: Finding) -> bool:

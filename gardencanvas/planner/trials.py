@@ -1,13 +1,16 @@
 """Trials of remedies on the real engine: first among the finding's plantings, then in the whole garden."""
 
 from gardencanvas.fit.checker import Checker
+from gardencanvas.fit.codes import Code
 from gardencanvas.fit.report import Remedy
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.planner.applying import apply
 from gardencanvas.planner.case import Case
 from gardencanvas.planner.effort import LARGEST, effort
-from gardencanvas.planner.outcome import mends, with_cost
+from gardencanvas.planner.outcome import may_mend, mends, with_cost
 
+# Looked at first is what neighbours in its ground do to a planting: most changes too small fail there.
+PRESSED = (Code.CROWDED.value, Code.TOO_LATE.value)
 USUAL = 2  # plantings of most findings
 
 
@@ -32,7 +35,12 @@ class Trials:
             trial = apply(self._few, layout_id, remedy)
         except Refusal:
             return False
-        return mends(self._case.finding, self._before, self._own.update(trial, layout_id))
+        finding = self._case.finding
+        if finding.code in PRESSED:
+            some = self._own.pressed(trial, layout_id, finding.plantings[0])
+            if not may_mend(finding, self._before, some):
+                return False
+        return mends(finding, self._before, self._own.update(trial, layout_id))
 
     def mends(self, remedy: Remedy) -> Remedy | None:
         """The remedy, with its cost, if it holds in the whole garden and worsens nothing."""
