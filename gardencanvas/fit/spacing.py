@@ -67,6 +67,11 @@ def spacing(stands: Sequence[Stand]) -> Judged | None:
     return _judged(stand, rule, np.arange(stand.planting.pattern.count), verdict, along, density)
 
 
+def least_spacing_m(stand: Stand) -> float:
+    """The closest spacing in the row that any source gives, metres."""
+    return _rule(stand).least_along
+
+
 def _rule(stand: Stand) -> _Rule:
     crop, ground = stand.crop, stand.ground
     usual = (ground.along_m, ground.across_m)

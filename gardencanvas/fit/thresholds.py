@@ -19,6 +19,7 @@ CROWDED_DAYS = 14  # a touch in the last days before harvest does no harm …
 CROWDED_TIME = 1 / 5  # … nor one in a small part of the time a plant grows
 CHOKED_TIME = 1 / 4
 PRESSES = 0.05  # less, lost to a neighbour, is not worth a word
+MOSTLY = 0.5  # of a plant's growth: so long two plants of one crop stand in one place before one must go
 # heights: crops one of which is a quarter as high as the other stand in different storeys, from three
 # quarters on they fill the same
 UNLIKE = 0.25

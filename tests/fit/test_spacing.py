@@ -118,3 +118,28 @@ def test_a_wide_planting_leaves_its_room_to_others():
     assert judged(wide, spot("two", "cabbage", [(1.8, 1.0)], ON)).worst is Verdict.CLEAR
     assert judged(usual, spot("two", "cabbage", [(1.8, 1.0)], ON)).worst >= Verdict.STRAINS
     assert judged(usual, lettuce).worst >= Verdict.STRAINS
+
+
+@pytest.mark.parametrize("apart", [0.035, 0.08, 0.15])
+def test_two_plantings_of_one_crop_fail_where_no_head_grows(apart):
+    """Cabbages every 8 and 15 cm in the row made no heads of market size (Stoffella & Fleming 1990)."""
+    for later in (0, 30):  # beside one that is young, and one that stands there
+        on = date.fromordinal(ON.toordinal() + later)
+        report = judged(spot("one", "cabbage", [(0.0, 0.0)], ON), spot("two", "cabbage", [(apart, 0.0)], on))
+        assert report.plantings["two"].verdict is Verdict.CLASHES
+
+
+@pytest.mark.parametrize("apart", [0.23, 0.30, 0.38])
+def test_two_plantings_of_one_crop_do_not_fail_where_heads_grow(apart):
+    """The same trial: from 23 cm on they did, smaller ones than from wider rows."""
+    report = judged(spot("one", "cabbage", [(0.0, 0.0)], ON), spot("two", "cabbage", [(apart, 0.0)], ON))
+    assert report.worst < Verdict.CLASHES
+
+
+def test_a_young_plant_may_be_set_beside_one_of_its_kind_that_is_soon_cut():
+    """Common practice of succession: the next plants go in among the last ones in their last weeks."""
+    one = spot("one", "cabbage", [(0.0, 0.0)], ON)
+    harvest = judged(one).plantings["one"].harvest_last
+    soon = date.fromordinal(harvest.toordinal() - 14)
+    report = judged(one, spot("two", "cabbage", [(0.1, 0.0)], soon))
+    assert report.worst < Verdict.CLASHES
