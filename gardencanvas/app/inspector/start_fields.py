@@ -3,7 +3,7 @@
 from datetime import date, timedelta
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QFormLayout, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QFormLayout, QHBoxLayout, QSizePolicy, QWidget
 
 from gardencanvas.app.inspector.fields import CountField, DayField
 from gardencanvas.app.inspector.part import FieldPart, Tick
@@ -51,6 +51,9 @@ class StartFields(FieldPart):
     def build(self, form: QFormLayout, planting: Planting, units: Units) -> None:
         self.kind = QComboBox()
         self.kind.setAccessibleName(self.tr("Started"))
+        self.kind.setMinimumContentsLength(8)  # longer words must not push the panel wide
+        self.kind.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.kind.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         words = (
             self.tr("sown in place"), self.tr("raised, planted out"), self.tr("set"), self.tr("volunteer")
         )  # fmt: skip
