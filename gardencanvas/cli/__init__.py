@@ -1,4 +1,7 @@
-"""The commands that need no window, one module each. Exit codes are in the help of each."""
+"""The commands that need no window, one module each. Exit codes are in the help of each.
+
+They speak English, whatever language the window speaks: what they print is read by scripts.
+"""
 
 import argparse
 import sys
@@ -14,7 +17,10 @@ MODULES = (check, comparing, drawing, jobs, demo, checking_crops, gap)
 
 def run(argv: Sequence[str]) -> int:
     """Run one command; returns the exit code."""
-    parser = Arguments(prog="gardencanvas", description="Garden Canvas without a window.")
+    parser = Arguments(
+        prog="gardencanvas",
+        description="Garden Canvas without a window. It speaks English whatever the window speaks.",
+    )
     commands = parser.add_subparsers(required=True, metavar="COMMAND")
     for module in MODULES:
         module.add(commands)
