@@ -91,6 +91,10 @@ class MainWindow(QMainWindow):
             (self.bottom, self.tr("Season and findings")),
         ):
             group.setDocumentMode(True)
+            group.setUsesScrollButtons(False)  # a tab out of sight is not found
+            group.setElideMode(Qt.TextElideMode.ElideRight)
+            for number in range(group.count()):
+                group.setTabToolTip(number, group.tabText(number))
             group.setAccessibleName(name)
         self.across = QSplitter(Qt.Orientation.Horizontal)
         self.down = QSplitter(Qt.Orientation.Vertical)
@@ -106,7 +110,8 @@ class MainWindow(QMainWindow):
             frame.setMinimumWidth(least)
             self.across.addWidget(frame)
         self.across.setStretchFactor(1, 1)
-        self.across.setSizes([232, 850, 320])
+        tabs_wide = self.left.tabBar().sizeHint().width() + 12  # words of another language may be longer
+        self.across.setSizes([max(232, tabs_wide), 850, 320])
         self.down.addWidget(self.across)
         self.down.addWidget(_framed(self.bottom))
         self.down.setStretchFactor(0, 1)
