@@ -70,4 +70,5 @@ def finding_of(
 
 def worst_of(marks: Marks, measure: NDArray[np.float64]) -> int:
     """The station to show: the worst verdict, and among those the greatest measure; the first of equals."""
-    return int(np.lexsort((-measure, -marks.astype(np.int64)))[0])
+    some = (marks == marks.max()).nonzero()[0]
+    return int(some[measure[some].argmax()])

@@ -1,7 +1,7 @@
 """Where and when two stands meet, and what each takes from the other."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 
 import numpy as np
 from numpy.typing import NDArray
@@ -86,21 +86,73 @@ def meet(a: Stand, b: Stand, near: Pairs | None = None) -> Meeting | None:
     pairs = near_pairs(a.xy, b.xy, a.box, b.box, reach) if near is None else near.within(reach)
     if len(pairs.i) == 0:
         return None
-    starts, spell = _spells(one, two)
-    one, two = one[:, starts], two[:, starts]
-    lengths = np.append(starts[1:], end - begin) - starts
-    together = (one[IN_BED] > 0) & (two[IN_BED] > 0)
-    growth = [np.add.reduceat(s.alone.weight[begin:end], starts) for s in (a, b)]
-    of_a, of_b = _sides(pairs, one, two, growth)
-    return Meeting(a, b, begin, end, spell, starts, lengths, together, growth[0], growth[1], of_a, of_b)
+    of = _spells(a.origin, b.origin)
+    of_a, of_b = _sides(pairs, of)
+    growth_a, growth_b = of.of_a.growth, of.of_b.growth
+    return Meeting(
+        a, b, begin, end, of.spell, of.starts, of.lengths, of.together, growth_a, growth_b, of_a, of_b
+    )
 
 
-def _spells(one: Floats, two: Floats) -> tuple[Ints, Ints]:
-    """First week of each run of equal weeks, and the run of each week."""
+@dataclass(frozen=True, slots=True, eq=False)
+class _Bearing:
+    """What one stand bears from the other by spell, wherever both lie; arrays of shape (spells,)."""
+
+    growth: Floats  # how much of its growth falls into each
+    per_m2: Floats  # share of its footprint that a square metre of the other's takes
+    crowd: Floats  # others' leaves over its own, as far as heights are alike
+    under: Floats  # 1 while the other stands, taller
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class _Spells:
+    """Two stands' sizes in runs of weeks in which neither changes, wherever they lie."""
+
+    spell: Ints  # (weeks,)
+    starts: Ints
+    lengths: Ints
+    together: Bools
+    radii: tuple[Floats, Floats]
+    reach: Floats  # distance below which footprints overlap
+    alike: Floats
+    taken: Floats  # of the light under the taller one's leaves
+    low_m2: Floats  # footprint of the lower one
+    of_a: _Bearing
+    of_b: _Bearing
+
+
+@lru_cache(maxsize=256)  # so many pairs as lie round what is dragged
+def _spells(a: Stand, b: Stand) -> _Spells:
+    begin, end = max(a.begin, b.begin), max(a.end, b.end)
+    one, two = a.sizes[:, begin:end], b.sizes[:, begin:end]
     changes = (one[:, 1:] != one[:, :-1]).any(axis=0) | (two[:, 1:] != two[:, :-1]).any(axis=0)
     starts = np.concatenate([[0], np.flatnonzero(changes) + 1])
-    spell = np.concatenate([[0], np.cumsum(changes)])
-    return starts, spell
+    one, two = one[:, starts], two[:, starts]
+    r, s = one[RADIUS], two[RADIUS]
+    alike, a_low = likeness(one, two), one[HEIGHT] < two[HEIGHT]
+    taken = taken_above(np.where(a_low, one, two), np.where(a_low, two, one))
+    leaf_a, leaf_b = np.maximum(one[LEAF], LEAST_LEAF), np.maximum(two[LEAF], LEAST_LEAF)
+    growth = [np.add.reduceat(s.alone.weight[begin:end], starts) for s in (a, b)]
+    bearing = [
+        _Bearing(grows, other / np.maximum(np.pi * own * own, 1e-12), alike * leaves, lower * other)
+        for grows, other, own, lower, leaves in (
+            (growth[0], two[IN_BED], r, a_low, leaf_b / leaf_a),
+            (growth[1], one[IN_BED], s, ~a_low, leaf_a / leaf_b),
+        )
+    ]
+    return _Spells(
+        spell=np.concatenate([[0], np.cumsum(changes)]),
+        starts=starts,
+        lengths=np.append(starts[1:], end - begin) - starts,
+        together=(one[IN_BED] > 0) & (two[IN_BED] > 0),
+        radii=(r, s),
+        reach=np.where((r > 0.0) & (s > 0.0), r + s - TOUCH_M, -np.inf),
+        alike=alike,
+        taken=np.minimum(taken, 0.999),
+        low_m2=np.maximum(np.pi * np.where(a_low, r, s) ** 2, 1e-12),
+        of_a=bearing[0],
+        of_b=bearing[1],
+    )
 
 
 def likeness(one: Floats, two: Floats) -> Floats:
@@ -129,38 +181,30 @@ def taken_above(low: Floats, tall: Floats) -> Floats:
     return taken_under(tall[LEAF] * part, free)
 
 
-def _sides(pairs: Pairs, one: Floats, two: Floats, growth: Sequence[Floats]) -> tuple[Side, Side]:
-    """Both sides from near pairs and sizes by spell, shapes (5, spells)."""
-    spells = one.shape[1]
-    r, s = one[RADIUS], two[RADIUS]
-    lively = (r > 0.0) & (s > 0.0)
-    overlap = ((pairs.distance_m[:, None] < r + s - TOUCH_M) & lively).ravel().nonzero()[0]
+def _sides(pairs: Pairs, of: _Spells) -> tuple[Side, Side]:
+    """Both sides from near pairs."""
+    spells = len(of.starts)
+    overlap = (pairs.distance_m[:, None] < of.reach).ravel().nonzero()[0]
     pair = overlap // spells
     spell = overlap - pair * spells
-    lens = _lens(r[spell], s[spell], pairs.distance_m[pair])
-    alike = likeness(one, two)
-    a_low = one[HEIGHT] < two[HEIGHT]
-    taken = taken_above(np.where(a_low, one, two), np.where(a_low, two, one))
-    low_area = np.maximum(np.pi * np.where(a_low, r, s) ** 2, 1e-12)
+    lens = _lens(of.radii[0][spell], of.radii[1][spell], pairs.distance_m[pair])
     # discs as if they lay over each other at random: light comes from all sides, not from above alone
-    light = np.log1p(-np.minimum(lens / low_area[spell], 1.0) * np.minimum(taken, 0.999)[spell])
-    area_a, area_b = np.pi * r * r, np.pi * s * s
-    leaf_a, leaf_b = np.maximum(one[LEAF], LEAST_LEAF), np.maximum(two[LEAF], LEAST_LEAF)
+    light = np.log1p(-np.minimum(lens / of.low_m2[spell], 1.0) * of.taken[spell])
     sides = []
-    for stations, area, other, lower, leaves, grows in (
-        (pairs.i, area_a, two[IN_BED], a_low, leaf_b / leaf_a, growth[0]),
-        (pairs.j, area_b, one[IN_BED], ~a_low, leaf_a / leaf_b, growth[1]),
-    ):
+    for stations, bears in ((pairs.i, of.of_a), (pairs.j, of.of_b)):
         touched, place = _touched(stations)
-        share = lens * (other / np.maximum(area, 1e-12))[spell]
         cell, size = place[pair] * spells + spell, len(touched) * spells
-        covered = _summed(cell, share, size, spells)
-        crowd = covered * (alike * leaves)
-        passed = _summed(cell, light, size, spells) * (lower * other)
-        beside = passed * alike
+        covered = _summed(cell, lens * bears.per_m2[spell], size, spells)
+        crowd = covered * bears.crowd
+        overhung = bool(bears.under.any())
+        passed = np.zeros_like(covered)
+        if overhung:
+            passed = _summed(cell, light, size, spells) * bears.under
+            overhung = bool(passed.any())
+        beside = passed * of.alike
         nearest = _nearest(place, pairs.distance_m, len(touched))
-        pressed = (crowd - beside) @ grows
-        sides.append(Side(touched, covered, crowd, passed, bool(passed.any()), nearest, beside, pressed))
+        pressed = (crowd - beside) @ bears.growth
+        sides.append(Side(touched, covered, crowd, passed, overhung, nearest, beside, pressed))
     return sides[0], sides[1]
 
 

@@ -1,6 +1,7 @@
 """Roots: plants whose roots want the same soil, weighted by how much water and food both want."""
 
 from datetime import date
+from functools import lru_cache
 from typing import NamedTuple
 
 import numpy as np
@@ -21,6 +22,14 @@ Ints = NDArray[np.intp]
 
 # How much a class of need weighs; legumes that fix nitrogen do not compete for it.
 _WEIGHT = {"low": 0.5, "medium": 0.75, "high": 1.0, "fixing": 0.0}
+
+
+class _Mixed(NamedTuple):
+    """How far the roots of two stands are in each other's soil, wherever both lie."""
+
+    part: float  # of the sufferer's soil and time, for each footprint of the other's in its room
+    apart: float  # Schoener overlap of depths, mean of the time both root there
+    days: int
 
 
 class _Taken(NamedTuple):
@@ -64,12 +73,11 @@ def roots(a: Stand, b: Stand, near: Pairs, sides: tuple[bool, bool] = (True, Tru
     if not (_known(a.crop) and _known(b.crop)):
         return _not_known(a, b, pairs)
     lens = _lens(r, s, pairs.distance_m)
-    depths = overlap(a.root_room.bands[:, begin:end], b.root_room.bands[:, begin:end])
     taken = []
     for stand, other, place, asked in ((a, b, pairs.i, sides[0]), (b, a, pairs.j, sides[1])):
         if asked:
             load: Floats = np.bincount(place, lens, len(stand.index)).astype(np.float64, copy=False)
-            taken.append(_taken(stand, other, load, depths, begin, end))
+            taken.append(_taken(stand, other, load))
     judged = [j for t in taken if (j := _strained(t)) is not None]
     return tuple(judged) if judged or not all(sides) else _told(taken)
 
@@ -121,24 +129,31 @@ def _both_stand(one: Stand, two: Stand) -> tuple[date, date]:
     )
 
 
-def _taken(stand: Stand, other: Stand, load: Floats, depths: Floats, begin: int, end: int) -> _Taken:
-    room = stand.root_room
+@lru_cache(maxsize=256)  # so many pairs as lie round what is dragged
+def _mixed(stand: Stand, other: Stand) -> _Mixed:
+    begin, end = max(stand.begin, other.begin), min(stand.end, other.end)
+    room, its = stand.root_room, other.root_room
+    depths = overlap(room.bands[:, begin:end], its.bands[:, begin:end])
     own = room.filled[stand.begin : stand.end].copy()
     if stand.crop.harvest is Harvest.SINGLE:  # grown by its first harvest, and only waiting after it
         ready = stand.weeks.index(stand.times.harvest_first)
         own[max(ready + 1 - stand.begin, 1) :] = 0.0
-    both = own[begin - stand.begin : end - stand.begin] * other.root_room.filled[begin:end]
-    whole, together = float(own.sum()), float(both.sum())
-    touched = np.flatnonzero(load)
-    beyond = np.maximum(load[touched] / (np.pi * room.radius_m**2) - stand.root_spare[touched], 0.0)
-    part = float(both @ depths)
-    more = beyond * (part / whole if whole > 0.0 else 0.0)
-    return _Taken(
-        stand, other, touched,
-        np.round(more / (1.0 + room.usual + more), 6),
+    both = own[begin - stand.begin : end - stand.begin] * its.filled[begin:end]
+    whole, together, part = float(own.sum()), float(both.sum()), float(both @ depths)
+    return _Mixed(
+        part / whole if whole > 0.0 else 0.0,
         part / together if together > 0.0 else 1.0,
         7 * int(np.count_nonzero(both)),
-    )  # fmt: skip
+    )
+
+
+def _taken(stand: Stand, other: Stand, load: Floats) -> _Taken:
+    room, mixed = stand.root_room, _mixed(stand.origin, other.origin)
+    touched = np.flatnonzero(load)
+    beyond = np.maximum(load[touched] / (np.pi * room.radius_m**2) - stand.root_spare[touched], 0.0)
+    more = beyond * mixed.part
+    share = np.round(more / (1.0 + room.usual + more), 6)
+    return _Taken(stand, other, touched, share, mixed.apart, mixed.days)
 
 
 def _strained(t: _Taken) -> Judged | None:

@@ -103,6 +103,11 @@ class Stand:
         return float(self.sizes[RADIUS].max(initial=0.0))
 
     @cached_property
+    def origin(self) -> "Stand":
+        """The stand as first laid, as long as only its place has changed since: a key for what lasts."""
+        return self
+
+    @cached_property
     def spare(self) -> Spare:
         """Overlap each of its stations may still take from others."""
         every = spare_of(self.planting.pattern, self.ground, self.sizes[RADIUS])
@@ -182,7 +187,7 @@ class Stand:
 
 
 # What a stand keeps when it is moved as it is: all that does not ask where it lies.
-_KEPT = ("top_m", "peak_m", "spare", "grows_until", "alone", "root_room", "root_spare")
+_KEPT = ("origin", "top_m", "peak_m", "spare", "grows_until", "alone", "root_room", "root_spare")
 
 
 def moved(stand: Stand, planting: Planting) -> Stand:
