@@ -4,6 +4,8 @@ from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QButtonGroup, QComboBox, QHBoxLayout, QToolButton, QWidget
 
+from gardencanvas.app.labels import as_plain
+from gardencanvas.app.labels import as_plain
 from gardencanvas.app.name_box import NameBox
 from gardencanvas.app.session import Session
 from gardencanvas.canvas.view import PlanView
@@ -92,7 +94,8 @@ class ToolRow(QWidget):
             for name, layout_id in names:
                 self.layouts.addItem(name, layout_id)
         self.layouts.setCurrentIndex(self.layouts.findData(self._session.layout_id))
-        self.layouts.setToolTip(self.tr("Layout shown: {0}").format(self.layouts.currentText()))
+        shown = self.tr("Layout shown: {0}").format(self.layouts.currentText())
+        self.layouts.setToolTip(as_plain(shown))
 
     def _layout_chosen(self) -> None:
         self._session.show_layout(self.layouts.currentData())

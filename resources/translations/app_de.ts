@@ -3538,12 +3538,12 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     <message>
         <location filename="gardencanvas/app/inspector/note_fields.py"/>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/note_fields.py"/>
         <source>Change note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz ändern</translation>
     </message>
 </context>
 <context>

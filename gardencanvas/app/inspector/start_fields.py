@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QComboBox, QFormLayout, QHBoxLayout, QSizePolicy, 
 
 from gardencanvas.app.inspector.fields import CountField, DayField
 from gardencanvas.app.inspector.part import FieldPart, Tick
+from gardencanvas.app.name_box import NameBox
 from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.garden.volunteers import WITHIN_D
 from gardencanvas.words.plain import Units
@@ -49,7 +50,7 @@ class StartFields(FieldPart):
     """Kind and day of the start, pinned or not; the end."""
 
     def build(self, form: QFormLayout, planting: Planting, units: Units) -> None:
-        self.kind = QComboBox()
+        self.kind = NameBox()
         self.kind.setAccessibleName(self.tr("Started"))
         self.kind.setMinimumContentsLength(8)  # longer words must not push the panel wide
         self.kind.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
