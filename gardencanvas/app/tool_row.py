@@ -5,7 +5,6 @@ from PySide6.QtGui import QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QButtonGroup, QComboBox, QHBoxLayout, QToolButton, QWidget
 
 from gardencanvas.app.labels import as_plain
-from gardencanvas.app.labels import as_plain
 from gardencanvas.app.name_box import NameBox
 from gardencanvas.app.session import Session
 from gardencanvas.canvas.view import PlanView

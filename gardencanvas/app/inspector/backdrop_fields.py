@@ -67,17 +67,15 @@ class BackdropFields(QWidget):
         grid.addWidget(self.shown, 0, 0)
         grid.addWidget(self.locked, 0, 1)
         self.scale = QPushButton(self.tr("Scale by two points"))
-        self.move_ = QPushButton(self.tr("Move, turn"))
+        self.move_ = QPushButton(self.tr("Move and turn"))
         other = QPushButton(self.tr("Another picture…"))
         remove = QPushButton(self.tr("Remove"))
         self.scale.clicked.connect(lambda: self._do.work("backdrop scale"))
         self.move_.clicked.connect(lambda: self._do.work("backdrop"))
         other.clicked.connect(self._do.choose)
         remove.clicked.connect(self._do.remove)
-        grid.addWidget(self.scale, 1, 0)
-        grid.addWidget(self.move_, 1, 1)
-        grid.addWidget(other, 2, 0)
-        grid.addWidget(remove, 2, 1)
+        for row, button in enumerate((self.scale, self.move_, other, remove), 1):
+            grid.addWidget(button, row, 0, 1, 2)  # German words are longer
         column.addLayout(grid)
 
     def show_backdrop(self, backdrop: Backdrop | None, measure: Measure) -> None:
