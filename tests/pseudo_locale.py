@@ -65,8 +65,14 @@ def remove(translator: Pseudo) -> None:
 
 def bare_words(text: str, names: Iterable[str] = ()) -> str:
     """What of a text stands outside the brackets and is no given name: words of three letters or more."""
+    if not _outside(text):
+        return ""
     for name in names:
         text = text.replace(name, " ")
+    return _outside(text)
+
+
+def _outside(text: str) -> str:
     depth, outside = 0, []
     for letter in text:
         depth += (letter == OPEN) - (letter == CLOSE)

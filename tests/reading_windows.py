@@ -124,6 +124,10 @@ def _cut(widget: QWidget) -> str:
         if widget.wordWrap():
             return widget.text() if widget.heightForWidth(widget.width()) > widget.height() + 1 else ""
         return widget.text() if widget.minimumSizeHint().width() > widget.width() + 1 else ""
+    if isinstance(widget, QTabBar):
+        shown = [i for i in range(widget.count()) if widget.isTabVisible(i)]
+        out = [i for i in shown if widget.tabRect(i).right() > widget.width()]
+        return ", ".join(widget.tabText(i) for i in out)
     if isinstance(widget, QAbstractButton) and widget.text():
         wanted = max(widget.fontMetrics().horizontalAdvance(line) for line in widget.text().split("\n"))
         return widget.text() if wanted > widget.width() else ""

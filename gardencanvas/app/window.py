@@ -105,13 +105,14 @@ class MainWindow(QMainWindow):
         column.addWidget(self.tool_row)
         column.addWidget(self.hints.lines["plan"])
         column.addWidget(self.view, 1)
-        for part, least in ((self.left, 190), (plan, 380), (self.inspector, 280)):
+        tools_wide = self.tool_row.minimumSizeHint().width() + 20
+        for part, least in ((self.left, 190), (plan, max(380, tools_wide)), (self.inspector, 280)):
             frame = _framed(part)
             frame.setMinimumWidth(least)
             self.across.addWidget(frame)
         self.across.setStretchFactor(1, 1)
         tabs_wide = self.left.tabBar().sizeHint().width() + 12  # words of another language may be longer
-        self.across.setSizes([max(232, tabs_wide), 850, 320])
+        self.across.setSizes([min(max(232, tabs_wide), 300), 850, 320])
         self.down.addWidget(self.across)
         self.down.addWidget(_framed(self.bottom))
         self.down.setStretchFactor(0, 1)
