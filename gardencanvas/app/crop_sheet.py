@@ -18,7 +18,7 @@ from gardencanvas.season.crop_year import crop_year
 from gardencanvas.words import named
 from gardencanvas.words.company import company
 from gardencanvas.words.crop_facts import caution, citations, hazard_words, sections
-from gardencanvas.words.plain import Measure, name_of
+from gardencanvas.words.plain import Measure, name_of, variety_name
 from gardencanvas.words.sources import cited
 from gardencanvas.words.tin import age_words, lot_words
 
@@ -87,9 +87,9 @@ class Sheet:
         crop, known = self._crop, self._session.catalogue
         profiles = [self._profile(crop, name_of(crop))]
         if self._variety_id is not None:
-            name = known.variety(crop.id, self._variety_id).name
+            name = variety_name(known.variety(crop.id, self._variety_id))
             usual = self._profile(known.resolve(crop.id), tr("the crop"))
-            profiles = [self._profile(crop, f"“{name}”"), usual]
+            profiles = [self._profile(crop, tr("“{0}”").format(name)), usual]
         view = SideView()
         view.show_plants(profiles, self._measure, self._colours, self._session.on)
         return view

@@ -208,8 +208,8 @@
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
-        <source>Move, turn</source>
-        <translation>Schieben, drehen</translation>
+        <source>Move and turn</source>
+        <translation>Schieben und drehen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
@@ -255,6 +255,11 @@
         <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
         <source>Dim the background picture</source>
         <translation>Hintergrundbild abblenden</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
+        <source>Move, turn</source>
+        <translation type="vanished">Schieben, drehen</translation>
     </message>
 </context>
 <context>
@@ -1243,6 +1248,11 @@
         <location filename="gardencanvas/app/crop_sheet.py"/>
         <source>the crop</source>
         <translation>die Kultur</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/crop_sheet.py"/>
+        <source>“{0}”</source>
+        <translation>„{0}“</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/crop_sheet.py"/>
@@ -2367,7 +2377,7 @@
     <message>
         <location filename="gardencanvas/app/menus/going.py"/>
         <source>Go to a &amp;panel</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu einem &amp;Bereich gehen</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/going.py"/>
