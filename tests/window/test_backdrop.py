@@ -83,6 +83,18 @@ def test_what_a_camera_notes_does_not_travel_along(qapp, tmp_path):
     assert b"Exif" not in found
 
 
+def test_a_photo_taken_upright_stands_upright(qapp, tmp_path):
+    """EXIF 2.3, tag 0x0112: orientation 6 says that the first row is the right-hand side."""
+    path = tmp_path / "photo.jpg"
+    image(64, 48).save(str(path))
+    plain = path.read_bytes()
+    entry = struct.pack("<HHIHH", 0x0112, 3, 1, 6, 0)
+    note = b"Exif\0\0" + b"II*\0" + struct.pack("<IH", 8, 1) + entry + bytes(4)
+    path.write_bytes(plain[:2] + b"\xff\xe1" + struct.pack(">H", len(note) + 2) + note + plain[2:])
+    found = picture_of(path)
+    assert (found.width_px, found.height_px) == (48, 64)
+
+
 @pytest.mark.parametrize(
     ("content", "said"),
     [

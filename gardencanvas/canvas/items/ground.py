@@ -106,8 +106,8 @@ class BedLabel(QGraphicsItem):
         name, measures, left = self._layout()
         if look.over_picture:
             painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(tone(look.colours.paper, 215))
-            painter.drawRoundedRect(QRectF(-3, -22, self._width + 6, 19), 4, 4)
+            painter.setBrush(tone(look.colours.paper, 185))
+            painter.drawRoundedRect(QRectF(-3, -21, self._width + 6, 17), 4, 4)
         painter.setFont(look.font(13, bold=True))
         painter.setPen(QColor(look.colours.ink))
         painter.drawText(QPointF(1, -8), name)
