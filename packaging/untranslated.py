@@ -10,16 +10,18 @@ SHOWING = {
     "setText", "setToolTip", "setStatusTip", "setWhatsThis", "setTitle", "setWindowTitle",
     "setAccessibleName", "setAccessibleDescription", "setPlaceholderText", "setLabelText", "setPrefix",
     "setSuffix", "setInformativeText", "setDetailedText", "setSpecialValueText",
-    "setHorizontalHeaderLabels", "setVerticalHeaderLabels", "setHeaderLabels", "setTabText",
-    "setTabToolTip", "addTab", "addRow", "addMenu", "addAction", "addItem", "addItems", "addButton",
-    "insertItem", "showMessage", "say", "propose", "push", "drawText", "text", "heading", "information",
-    "warning", "question", "critical", "about", "getText", "getOpenFileName", "getSaveFileName", "emit",
+    "setHorizontalHeaderLabels", "setVerticalHeaderLabels", "setHeaderLabels", "setTabText", "setPlainText",
+    "setHtml", "setTabToolTip", "addTab", "addRow", "addMenu", "addAction", "addItem", "addItems",
+    "addButton", "insertItem", "showMessage", "say", "propose", "push", "drawText", "text", "heading",
+    "information", "warning", "question", "critical", "about", "getText", "getOpenFileName",
+    "getSaveFileName", "emit",
 }  # fmt: skip
 """Methods and functions that show their text."""
 WIDGETS = {
     "QLabel", "PlainLabel", "QPushButton", "QToolButton", "QCheckBox", "QRadioButton", "QGroupBox",
     "QAction", "QMenu", "QMessageBox", "QTreeWidgetItem", "QListWidgetItem", "QTableWidgetItem",
-    "QStandardItem", "QProgressDialog", "QInputDialog", "Label", "Problem",
+    "QStandardItem", "QProgressDialog", "QGraphicsSimpleTextItem", "QGraphicsTextItem", "Column", "Entry",
+    "QInputDialog", "Label", "Problem",
 }  # fmt: skip
 """Classes that show the text they are made with."""
 LOOKING_UP = {"tr", "translate", "say", "say_many", "mark"}

@@ -21,6 +21,7 @@ from gardencanvas.garden.garden import Garden, Layout
 from gardencanvas.garden.site import Climate, Site
 from gardencanvas.resources_folder import resources
 from gardencanvas.season.frost import estimate
+from gardencanvas.words.language import say
 from gardencanvas.words.refusals import why_refused
 
 APP_ID = "org.gardencanvas.GardenCanvas"
@@ -45,7 +46,9 @@ def application(arguments: Sequence[str] = ()) -> QApplication:
 
 def demo_garden() -> Garden:
     """A fresh copy of the demo garden."""
-    return garden_from_bytes((resources() / "demo" / "demo.gardencanvas").read_bytes(), "The demo garden")
+    return garden_from_bytes(
+        (resources() / "demo" / "demo.gardencanvas").read_bytes(), say("The demo garden")
+    )
 
 
 def new_garden(year: int | None = None) -> Garden:
@@ -54,12 +57,14 @@ def new_garden(year: int | None = None) -> Garden:
     Its monthly means are invented, those of a mild maritime climate; frost dates are estimated from them.
     """
     means = (3.2, 3.5, 6.3, 9.5, 13.2, 15.9, 18.1, 17.8, 14.8, 11.0, 6.9, 4.0)
-    climate = Climate(mean_c=means, source="a mild maritime climate, for a start")
+    climate = Climate(mean_c=means, source=say("a mild maritime climate, for a start"))
     frost = estimate(climate).frost
-    site = Site(place="My place", latitude_deg=52.0, longitude_deg=5.0, frost=frost, climate=climate)
+    site = Site(place=say("My place"), latitude_deg=52.0, longitude_deg=5.0, frost=frost, climate=climate)
     year = year or date.today().year + (date.today().month > 8)
     return Garden(
-        name="My garden", site=site, layouts=(Layout(id="layout-1", name="First sketch", year=year),)
+        name=say("My garden"),
+        site=site,
+        layouts=(Layout(id="layout-1", name=say("First sketch"), year=year),),
     )
 
 

@@ -1659,8 +1659,8 @@
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
-        <source>Empty this list</source>
-        <translation>Diese Liste leeren</translation>
+        <source>&amp;Empty this list</source>
+        <translation>Diese Liste &amp;leeren</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/menus/file.py"/>
@@ -1676,6 +1676,11 @@
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Select one planting first.</source>
         <translation>Zuerst eine einzelne Pflanzung auswählen.</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/menus/file.py"/>
+        <source>Empty this list</source>
+        <translation type="vanished">Diese Liste leeren</translation>
     </message>
 </context>
 <context>
@@ -6664,6 +6669,31 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/site/typed.py"/>
         <source>no frost</source>
         <translation>kein Frost</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/start.py"/>
+        <source>The demo garden</source>
+        <translation>Der Beispielgarten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/start.py"/>
+        <source>a mild maritime climate, for a start</source>
+        <translation>ein mildes Seeklima, für den Anfang</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/start.py"/>
+        <source>My place</source>
+        <translation>Mein Ort</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/start.py"/>
+        <source>My garden</source>
+        <translation>Mein Garten</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/start.py"/>
+        <source>First sketch</source>
+        <translation>Erster Entwurf</translation>
     </message>
 </context>
 </TS>
