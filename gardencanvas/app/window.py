@@ -58,6 +58,18 @@ class MainWindow(QMainWindow):
         self.actions_ = Menus(self)
         self._restore()
         self.apply_look()
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            app.focusChanged.connect(self._focus_moved)
+
+    def _focus_moved(self, _old: QWidget | None, now: QWidget | None) -> None:
+        """Where the part that had the keyboard is gone, such as a remedy that was made, the plan has it."""
+        if now is None and self.isActiveWindow():
+            QTimer.singleShot(0, self, self._catch_focus)
+
+    def _catch_focus(self) -> None:
+        if QApplication.focusWidget() is None and self.isActiveWindow():
+            self.view.setFocus(Qt.FocusReason.OtherFocusReason)
 
     # parts
 

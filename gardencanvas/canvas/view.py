@@ -365,7 +365,9 @@ class PlanView(PlanPane):
         if event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
             tab = event.key() in (Qt.Key.Key_Tab, Qt.Key.Key_Backtab)
             leaves = event.modifiers() & Qt.KeyboardModifier.ControlModifier
-            if tab and not leaves and self.plan.parts:
+            if tab and leaves:
+                return self.focusNextPrevChild(event.key() == Qt.Key.Key_Tab)
+            if tab and self.plan.parts:
                 self.keyPressEvent(event)
                 return True
         if event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent):

@@ -196,6 +196,9 @@ class FindingsPanel(QWidget):
 
     def go_next(self, step: int = 1) -> None:
         """Walk to the next or previous finding."""
+        if self._soon.isActive():  # F8 right after an edit means the findings of now
+            self._soon.stop()
+            self.rebuild()
         rows = self._rows()
         if rows:
             here = next((i for i, r in enumerate(rows) if r.data(_ID) == self._chosen), None)

@@ -8,6 +8,7 @@ from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu
 
 from gardencanvas.app import settings
+from gardencanvas.app.menus.letters import give_letters
 from gardencanvas.app.session import Session
 
 if TYPE_CHECKING:
@@ -51,6 +52,10 @@ class Menus(QObject):
         self._sections = [
             kind(self) for kind in (FileMenu, EditMenu, ViewMenu, PlanMenu, ArrangeMenu, SeasonMenu, HelpMenu)
         ]
+        for action in self.window.menuBar().actions():
+            menu = action.menu()
+            if isinstance(menu, QMenu):
+                give_letters(menu)
         self.window.view.context_menu.connect(self.show_menu)
         self.window.outline.context_menu.connect(self.show_menu)
         self.session.hidden_changed.connect(self.refresh)

@@ -69,10 +69,12 @@ class FileMenu(QObject):
             action.setToolTip(as_plain(str(path)))
             action.triggered.connect(self._open_recent)
         if self._recent.isEmpty():
-            self._recent.addAction(self.tr("none yet")).setEnabled(False)
+            none = self._recent.addAction(self.tr("none yet"))
+            none.setEnabled(False)
+            none.setToolTip(self.tr("No garden was opened or saved before."))
         else:
             self._recent.addSeparator()
-            self._recent.addAction(self.tr("Empty this list")).triggered.connect(settings.forget_files)
+            self._recent.addAction(self.tr("&Empty this list")).triggered.connect(settings.forget_files)
 
     def _open_recent(self) -> None:
         action = self.sender()

@@ -23,7 +23,9 @@ class Layouts(QObject):
         self._shown.aboutToShow.connect(self._fill)
         menus.add(menu, "duplicate layout", self.tr("&Duplicate this layout…"), self._duplicate)
         menus.add(menu, "layouts", self.tr("A&ll layouts…"), self._all, "Ctrl+Shift+Y")
-        menus.add(menu, "compare", self.tr("&Compare layouts…"), self._compare, "Ctrl+Y", self._only_one)
+        menus.add(
+            menu, "compare", self.tr("&Compare layouts…"), self._compare, "Ctrl+Shift+C", self._only_one
+        )
         menus.add(
             menu, "two plans", self.tr("Two &plans side by side…"), self._two, "Ctrl+Alt+Y", self._only_one
         )
