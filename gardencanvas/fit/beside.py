@@ -12,6 +12,7 @@ plants', so near ones count most; one state a month; stations within 0.3 m of ea
 from dataclasses import dataclass
 from functools import lru_cache
 from math import pi, radians
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -74,16 +75,12 @@ def beside(low: Stand, tall: Stand, over: Vault) -> Beside | None:
     gap2 = low.gap2(tall)
     if begin >= end or most <= 0.0 or gap2 >= most * most:
         return None
-    rise = tall.sizes[HEIGHT, begin:end] - low.sizes[HEIGHT, begin:end] - RISE_M
-    highest = float(rise.max())
-    if highest <= 0.0 or gap2 >= (SHADE_REACH * highest) ** 2:
-        return None
-    radius = float(tall.sizes[RADIUS, begin:end].max())
-    own = float(low.sizes[RADIUS, begin:end].max())
-    if radius <= 0.0 or own <= 0.0:
+    above = _above(low.origin, tall.origin)
+    reach, radius, own = SHADE_REACH * above.highest_m, above.radius_m, above.low_m
+    if reach <= 0.0 or gap2 >= reach * reach or radius <= 0.0 or own <= 0.0:
         return None
     spots = low.spots
-    pairs = near_pairs(spots.xy, tall.xy, spots.box, tall.box, SHADE_REACH * highest)
+    pairs = near_pairs(spots.xy, tall.xy, spots.box, tall.box, reach)
     aside = np.clip((pairs.distance_m - abs(radius - own)) / (2 * min(radius, own)), 0.0, 1.0)
     some = aside.nonzero()[0]
     if len(some) == 0:
@@ -92,9 +89,40 @@ def beside(low: Stand, tall: Stand, over: Vault) -> Beside | None:
     (low_x, low_y), (tall_x, tall_y) = spots.xy.T, tall.xy.T
     azimuth = np.arctan2(tall_x[j] - low_x[i], low_y[i] - tall_y[j]) + radians(over.bearing_deg)
     filled, steep = _sectors(i, azimuth, pairs.distance_m[some], aside[some], radius, len(spots.xy))
+    passed = _passed(above, over, filled / radius, steep)
+    return Beside(low, tall, begin, end, passed, above.month) if float(passed.min()) < -1e-6 else None
+
+
+class _Above(NamedTuple):
+    """A taller stand over a lower one while both stand, wherever they lie; arrays of shape (months,)."""
+
+    highest_m: float  # most that it rises above the lower one
+    radius_m: float  # its widest canopy
+    low_m: float  # that of the lower one
+    month: Ints  # (weeks,): place of each week's month
+    months: Ints  # 0–11
+    rise: Floats
+    radius: Floats
+    depth: Floats  # leaf area met on the way through the middle of its canopy
+
+
+@lru_cache(maxsize=512)  # so many pairs as lie round what is dragged
+def _above(low: Stand, tall: Stand) -> _Above:
+    begin, end = max(low.begin, tall.begin), min(low.end, tall.end)
     weeks, month = _months(low.weeks, begin, end)
-    passed = _passed(low, tall, over, weeks, filled / radius, steep)
-    return Beside(low, tall, begin, end, passed, month) if float(passed.min()) < -1e-6 else None
+    rise = tall.sizes[HEIGHT] - low.sizes[HEIGHT] - RISE_M
+    size = tall.sizes[:, weeks]
+    density = G / tall.extinction * size[LEAF] / np.maximum(size[HEIGHT] - size[BASE], 1e-6)
+    return _Above(
+        float(rise[begin:end].max()),
+        float(tall.sizes[RADIUS, begin:end].max()),
+        float(low.sizes[RADIUS, begin:end].max()),
+        month,
+        months_of(low.weeks)[weeks] % 12,
+        np.maximum(rise[weeks], 0.0),
+        size[RADIUS],
+        density * size[RADIUS] * (pi / 2),
+    )
 
 
 def _sectors(
@@ -145,19 +173,16 @@ def _months(grid: Weeks, begin: int, end: int) -> tuple[Ints, Ints]:
     return begin + starts + lengths // 2, np.cumsum(change) - 1
 
 
-def _passed(low: Stand, tall: Stand, over: Vault, weeks: Ints, per_metre: Floats, steep: Floats) -> Floats:
+def _passed(above: _Above, over: Vault, per_metre: Floats, steep: Floats) -> Floats:
     """Logarithm of light left, shape (spots, months)."""
-    size = tall.sizes[:, weeks]
-    rise = np.maximum(size[HEIGHT] - low.sizes[HEIGHT, weeks] - RISE_M, 0.0)
     spot, sector = per_metre.nonzero()  # the sectors that anything stands in
-    high = np.arctan(steep[spot, sector][:, None] * rise)
-    light = _below(over, months_of(low.weeks)[weeks] % 12, sector, high)
-    full = per_metre[spot, sector][:, None] * size[RADIUS]
+    high = np.arctan(steep[spot, sector][:, None] * above.rise)
+    light = _below(over, above.months, sector, high)
+    full = per_metre[spot, sector][:, None] * above.radius
     cover = np.minimum(full, 1.0)
-    density = G / tall.extinction * size[LEAF] / np.maximum(size[HEIGHT] - size[BASE], 1e-6)
-    depth = density * size[RADIUS] * (pi / 2) / np.maximum(np.cos(high / 2), 0.1)
+    depth = above.depth / np.maximum(np.cos(high / 2), 0.1)
     behind = full / np.maximum(cover, 1e-12)
-    lost = np.zeros((len(per_metre), len(weeks)))
+    lost = np.zeros((len(per_metre), len(above.months)))
     first = np.concatenate([[True], spot[1:] != spot[:-1]]).nonzero()[0]
     lost[spot[first]] = np.add.reduceat(light * cover * -np.expm1(-depth * behind), first)
     passed: Floats = np.log1p(-np.minimum(lost, 0.999))

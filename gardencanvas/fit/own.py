@@ -81,6 +81,14 @@ def at_home(pattern: Pattern) -> Pattern:
     return pattern
 
 
+def same_at_home(one: Pattern, two: Pattern) -> bool:
+    """Whether two patterns differ at most in where they are laid; as ``at_home``, without making either."""
+    if type(one) is not type(two) or not isinstance(one, Rows | Strip | Block | RingPattern):
+        return one == two
+    fields = (name for name in type(one).model_fields if name not in ("origin", "angle_deg"))
+    return all(getattr(one, name) == getattr(two, name) for name in fields)
+
+
 def spare_of(pattern: Pattern, ground: Ground, radius_m: Floats) -> Spare:
     """What each station of a pattern may still take from others, by the size it has.
 

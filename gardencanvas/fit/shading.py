@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import NamedTuple
 
 import numpy as np
@@ -112,7 +113,7 @@ def lit(
     count, weeks = len(stand.index), stand.end - stand.begin
     if weeks == 0:
         return Lit(np.ones(count), ())
-    weight = _weight(stand, over)
+    weight = _weight(stand.origin, over)
     open_sky = None if sky is None else sky[:, _months(stand)]
     unshaded = np.ones(count) if open_sky is None else np.round(open_sky @ weight, 9)
     found = [f for m in meetings if (f := _over(stand, m)) is not None]
@@ -121,7 +122,11 @@ def lit(
         return Lit(unshaded, _by_fixtures(stand, unshaded, _marks(stand, unshaded)))
     total = np.zeros((count, weeks))
     for each in found:
-        total[each.stations, each.span] += each.passed.take(each.column, axis=1)
+        passed = each.passed.take(each.column, axis=1)
+        if len(each.stations) == count:
+            total[:, each.span] += passed
+        else:
+            total[each.stations, each.span] += passed
     left = (weight if open_sky is None else open_sky * weight) * np.exp(total)
     light = np.round(left.sum(axis=1), 9)
     causes = [_Cause(f, _gain(f, left)) for f in _by_planting(stand, found)]
@@ -137,11 +142,13 @@ def _gain(found: _Found, left: Floats) -> Floats:
         Light of each of the stand's stations and weeks, with all that shades, shape (stations, weeks).
     """
     more = np.expm1(-found.passed).take(found.column, axis=1)
-    more *= left[:, found.span].take(found.stations, axis=0)
+    there = left[:, found.span]
+    more *= there if len(more) == len(left) else there.take(found.stations, axis=0)
     gain: Floats = np.round(more.sum(axis=1), 9)
     return gain
 
 
+@lru_cache(maxsize=512)
 def _weight(stand: Stand, over: Vault) -> Floats:
     """How much each of the stand's weeks counts: its sunlight times footprint, as a share of all weeks."""
     weight = over.strength[_months(stand)] * stand.sizes[RADIUS, stand.begin : stand.end] ** 2
@@ -154,7 +161,7 @@ def overhung(stand: Stand, meeting: Meeting, over: Vault) -> bool:
     found = _over(stand, meeting) if meeting.side(stand).overhung else None
     if found is None:
         return False
-    weight = np.bincount(found.column, _weight(stand, over)[found.span], found.passed.shape[1])
+    weight = np.bincount(found.column, _weight(stand.origin, over)[found.span], found.passed.shape[1])
     return float((-np.expm1(found.passed) @ weight).max()) >= TAKEN_SHOWN
 
 

@@ -8,7 +8,7 @@ from gardencanvas.crops.catalogue import Catalogue
 from gardencanvas.crops.model import Crop
 from gardencanvas.fit.aids import growing_of, holders
 from gardencanvas.fit.outlook import Outlook, outlook_of
-from gardencanvas.fit.own import at_home
+from gardencanvas.fit.own import same_at_home
 from gardencanvas.fit.same import same_items
 from gardencanvas.fit.stands import Stand, grid, moved, stand_of
 from gardencanvas.garden.garden import Layout
@@ -131,7 +131,7 @@ def _only_moved(one: Planting, two: Planting) -> bool:
     """Whether two plantings differ at most in where their pattern lies."""
     fields = (name for name in type(one).model_fields if name != "pattern")
     same = all(getattr(one, name) == getattr(two, name) for name in fields)
-    return same and at_home(one.pattern) == at_home(two.pattern)
+    return same and same_at_home(one.pattern, two.pattern)
 
 
 def _alike(one: tuple[Growing, ...], two: tuple[Growing, ...]) -> bool:
