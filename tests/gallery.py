@@ -939,6 +939,9 @@ def main(arguments: list[str]) -> None:
     folder.mkdir(exist_ok=True, parents=True)
     for name in asked.names or list(SHOWN):
         shown = SHOWN[name]()
+        for _ in range(8):  # slow machines lay out late
+            if clipped(shown):
+                settle()
         shown.grab().save(str(folder / f"{name}.png"))
         if asked.pseudo:
             garden = (

@@ -5838,18 +5838,13 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/start_fields.py"/>
-        <source>is not moved</source>
-        <translation>fest</translation>
+        <source>Its date is not moved</source>
+        <translation>Das Datum bleibt fest</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/start_fields.py"/>
         <source>The program never proposes another date for it</source>
         <translation>Das Programm schlägt nie ein anderes Datum vor</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/start_fields.py"/>
-        <source>Date</source>
-        <translation>Datum</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/inspector/start_fields.py"/>
@@ -5870,6 +5865,16 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/inspector/start_fields.py"/>
         <source>Change start</source>
         <translation>Beginn ändern</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>is not moved</source>
+        <translation type="vanished">fest</translation>
+    </message>
+    <message>
+        <location filename="gardencanvas/app/inspector/start_fields.py"/>
+        <source>Date</source>
+        <translation type="vanished">Datum</translation>
     </message>
 </context>
 <context>

@@ -77,9 +77,9 @@ class StartFields(FieldPart):
             form.addRow(self.tr("Sown on"), self.sown)
         if planting.start.kind == "volunteer":
             form.addRow(self.tr("Give or take"), self.within)
-        self.pinned = Tick(self.tr("is not moved"), self._pinned)
+        self.pinned = Tick(self.tr("Its date is not moved"), self._pinned)
         self.pinned.setToolTip(self.tr("The program never proposes another date for it"))
-        form.addRow(self.tr("Date"), self.pinned)
+        form.addRow(self.pinned)
         self.end = MaybeDay(self.tr("Out of the bed on"))
         self.end.committed.connect(lambda day: self.commit(self.tr("Change end"), end=day))
         form.addRow(self.tr("Out on"), self.end)
