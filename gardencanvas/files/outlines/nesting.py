@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from shapely import LinearRing, Polygon, prepare
 
@@ -19,11 +19,33 @@ def nested(rings: Sequence[Ring], *, even_odd: bool) -> list[tuple[Ring, list[Ri
     Rings with fewer than three corners, or that cross themselves, are outlines of their own: they are judged
     later.
     """
-    sound = [i for i, r in enumerate(rings) if len(r) >= 4 and LinearRing(r).is_simple]
-    shapes = {i: Polygon(rings[i]) for i in sound}
+    shapes = {i: Polygon(r) for i, r in enumerate(rings) if len(r) >= 4 and LinearRing(r).is_simple}
+    parent = _parents(shapes)
+    if parent is None:
+        return None
+    winding: dict[int, int] = {}
+    inside: dict[int, bool] = {}
+    holes: dict[int, list[Ring]] = {}  # of each outline
+    within: dict[int, int | None] = {}  # the outline that a ring is, or lies in
+    for i, up in parent.items():
+        turn = 1 if LinearRing(rings[i]).is_ccw else -1
+        winding[i] = (winding[up] if up is not None else 0) + turn
+        inside[i] = _depth(parent, i) % 2 == 1 if even_odd else winding[i] != 0
+        before = inside[up] if up is not None else False
+        holder = within[i] = within[up] if up is not None else None
+        if inside[i] and not before:
+            holes[i], within[i] = [], i
+        elif before and not inside[i] and holder is not None:
+            holes[holder].append(rings[i])
+    found: list[tuple[Ring, list[Ring]]] = [(rings[i], holes[i]) for i in sorted(holes)]
+    return found + [(rings[i], []) for i in range(len(rings)) if i not in shapes]
+
+
+def _parents(shapes: Mapping[int, Polygon]) -> dict[int, int | None] | None:
+    """The smallest ring round each, the largest rings first; None where some cross."""
     for shape in shapes.values():
         prepare(shape)
-    order = sorted(sound, key=lambda i: -shapes[i].area)
+    order = sorted(shapes, key=lambda i: -shapes[i].area)
     parent: dict[int, int | None] = {}
     for place, i in enumerate(order):
         parent[i] = None
@@ -32,27 +54,7 @@ def nested(rings: Sequence[Ring], *, even_odd: bool) -> list[tuple[Ring, list[Ri
                 parent[i] = j  # the smallest so far: they are sorted
             elif shapes[j].intersects(shapes[i]) and _overlap(shapes[j], shapes[i]):
                 return None
-    winding: dict[int, int] = {}
-    inside: dict[int, bool] = {}
-    outer: dict[int, list[Ring]] = {}
-    holds: dict[int, int | None] = {}  # the outline that a ring lies in
-    for i in order:
-        up = parent[i]
-        turn = 1 if LinearRing(rings[i]).is_ccw else -1
-        winding[i] = (winding[up] if up is not None else 0) + turn
-        depth = _depth(parent, i)
-        inside[i] = depth % 2 == 1 if even_odd else winding[i] != 0
-        before = inside[up] if up is not None else False
-        holds[i] = holds[up] if up is not None else None
-        if inside[i] and not before:
-            outer[i] = []
-            holds[i] = i
-        elif before and not inside[i]:
-            within = holds[i]
-            if within is not None:
-                outer[within].append(rings[i])
-    found: list[tuple[Ring, list[Ring]]] = [(rings[i], outer[i]) for i in sorted(outer)]
-    return found + [(rings[i], []) for i in range(len(rings)) if i not in shapes]
+    return parent
 
 
 def _overlap(a: Polygon, b: Polygon) -> bool:
