@@ -4,7 +4,8 @@
 
 ``--language de`` shows the German window, ``--pseudo`` one of accented, 40 % longer texts in brackets.
 
-``QT_SCALE_FACTOR=2 python tests/gallery.py`` shows them at 200 %.
+``QT_SCALE_FACTOR=2 python tests/gallery.py`` shows them at 200 %; ``--font 2`` with the system's font
+at 200 %.
 """
 
 import argparse
@@ -927,9 +928,13 @@ def main(arguments: list[str]) -> None:
     parser.add_argument("--language", default="en")
     parser.add_argument("--pseudo", action="store_true")
     parser.add_argument("--size")
+    parser.add_argument("--font", type=float, default=1.0, help="times the system's font size")
     parser.add_argument("names", nargs="*")
     asked = parser.parse_args(arguments)
     app = application()
+    font = app.font()
+    font.setPointSizeF(asked.font * font.pointSizeF())
+    app.setFont(font)
     language.install(app, asked.language)
     if asked.pseudo:
         pseudo_locale.install(app)

@@ -51,6 +51,7 @@ def sheet(c: Palette, points: float) -> str:
         return (resources() / "icons" / f"{way}-{'dark' if c.dark else 'light'}.svg").as_posix()
 
     small, title = 0.88 * points, 1.22 * points
+    line = max(18, round(2 * points))  # pixels; a least height given here outweighs that of the font
     pills = "\n".join(
         f'QLabel[role="pill"][verdict="{v.word}"] {{ background: {c.verdict(v)}; color: {c.panel}; }}'
         f'\nQFrame[role="card"][verdict="{v.word}"] {{ border-left: 3px solid {c.verdict(v)}; }}'
@@ -83,7 +84,7 @@ QScrollArea > QWidget {{ background: {c.panel}; border-radius: 8px; }}
 QFrame[role="card"][severity="high"] {{ border-left: 3px solid {c.verdicts[3]}; }}
 QFrame[role="card"][severity="medium"] {{ border-left: 3px solid {c.verdicts[2]}; }}
 QFrame[role="card"][severity="low"] {{ border-left: 3px solid {c.line}; }}
-QLabel[role="pill"] {{ border-radius: 8px; padding: 2px 12px; min-height: 15px; font-weight: 600; font-size: {small:.1f}pt; }}
+QLabel[role="pill"] {{ border-radius: 8px; padding: 2px 12px; min-height: {0.83 * line:.0f}px; font-weight: 600; font-size: {small:.1f}pt; }}
 QFrame[role="card"] {{ background: {c.paper}; border-radius: 4px; }}
 {pills}
 QPushButton {{ background: {c.panel}; color: {c.ink}; border: 1px solid {c.border};
@@ -104,10 +105,12 @@ QToolButton::menu-indicator {{ image: none; }}
 QToolButton:hover {{ background: {c.selected}; }}
 QToolButton:checked {{ background: {c.selected}; border: 1px solid {c.accent}; }}
 QLineEdit, QAbstractSpinBox, QComboBox {{ background: {c.field}; color: {c.ink};
-  border: 1px solid {c.border}; border-radius: 6px; padding: 3px 6px; min-height: 18px;
+  border: 1px solid {c.border}; border-radius: 6px; padding: 3px 6px; min-height: {line}px;
   selection-background-color: {c.accent}; selection-color: {c.panel}; }}
 QLineEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{ border: 2px solid {c.accent}; padding: 2px 5px; }}
 QLineEdit[fault="true"] {{ border: 2px solid {c.verdicts[3]}; padding: 2px 5px; }}
+QCheckBox, QRadioButton, QSlider {{ border: 2px solid transparent; border-radius: 4px; }}
+QCheckBox:focus, QRadioButton:focus, QSlider:focus {{ border: 2px solid {c.accent}; }}
 QPushButton:focus, QToolButton:focus {{ border: 2px solid {c.accent}; }}
 QComboBox::drop-down, QDateEdit::drop-down {{ border: none; width: 20px; subcontrol-position: center right; }}
 QComboBox::down-arrow, QDateEdit::down-arrow {{ image: url("{arrow("down")}"); width: 10px; height: 10px; }}

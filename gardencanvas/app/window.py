@@ -33,6 +33,8 @@ from gardencanvas.words.plain import Measure, Units
 
 OUTLINES = (".geojson", ".svg")  # of files that are dropped
 
+_USUAL_LINE_PX = 16  # of text of 13 pixels
+
 
 class MainWindow(QMainWindow):
     """One window on one garden."""
@@ -124,7 +126,8 @@ class MainWindow(QMainWindow):
             self.across.addWidget(frame)
         self.across.setStretchFactor(1, 1)
         tabs_wide = self.left.tabBar().sizeHint().width() + 12  # words of another language may be longer
-        self.across.setSizes([min(max(232, tabs_wide), 300), 850, 320])
+        larger = min(max(self.fontMetrics().height() / _USUAL_LINE_PX, 1.0), 1.5)  # than the usual font
+        self.across.setSizes([min(max(232, tabs_wide), 300), 850, round(320 * larger)])
         self.down.addWidget(self.across)
         self.down.addWidget(_framed(self.bottom))
         self.down.setStretchFactor(0, 1)

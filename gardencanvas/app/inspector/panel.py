@@ -25,7 +25,7 @@ class Inspector(QScrollArea):
         self._colours: Palette = palette(False)
         self._report: FitReport | None = None
         self.setWidgetResizable(True)
-        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)  # large fonts need it
         self.setProperty("role", "panel")
         self.setAccessibleName(self.tr("Inspector"))
         self._stack = QStackedWidget()

@@ -28,8 +28,8 @@ from gardencanvas.garden.planting import Planting, Start
 from gardencanvas.words.plain import day, short_month
 from gardencanvas.words.refusals import why_refused
 
-_HEAD = 26
-_BAR = 20
+_LEAST_HEAD = 26  # pixels, for the usual font
+_LEAST_BAR = 20
 _DRAG = 4
 
 
@@ -126,6 +126,16 @@ class RibbonView(QAbstractScrollArea):
         self._measure_out()
         self._repaint()
 
+    @property
+    def _head(self) -> int:
+        """Height of the months, pixels."""
+        return max(_LEAST_HEAD, self.fontMetrics().height() + 10)
+
+    @property
+    def _bar(self) -> int:
+        """Height of a row, pixels."""
+        return max(_LEAST_BAR, self.fontMetrics().height() + 4)
+
     def _rows(self) -> list[tuple[Group, Bar | None]]:
         rows: list[tuple[Group, Bar | None]] = []
         for group in self._groups:
@@ -135,14 +145,14 @@ class RibbonView(QAbstractScrollArea):
 
     def whole_height(self) -> int:
         """How high it is with all rows shown."""
-        return _HEAD + _BAR * len(self._rows()) + 6
+        return self._head + self._bar * len(self._rows()) + 6
 
     def _measure_out(self) -> None:
         height = self.whole_height()
         view = self.viewport()
         self.verticalScrollBar().setRange(0, max(0, height - view.height()))
         self.verticalScrollBar().setPageStep(view.height())
-        self.verticalScrollBar().setSingleStep(_BAR)
+        self.verticalScrollBar().setSingleStep(self._bar)
         wide = int(self._chart_width() * self._zoom)
         self.horizontalScrollBar().setRange(0, max(0, wide - self._chart_width()))
         self.horizontalScrollBar().setPageStep(self._chart_width())
@@ -186,13 +196,13 @@ class RibbonView(QAbstractScrollArea):
 
     def _rect(self, bar: Bar, number: int) -> QRectF:
         """Where the bar of a row lies."""
-        top = _HEAD + number * _BAR - self.verticalScrollBar().value()
-        return QRectF(self.x_of(bar.sown), top + 3, self.x_of(bar.out) - self.x_of(bar.sown), _BAR - 6)
+        top = self._head + number * self._bar - self.verticalScrollBar().value()
+        return QRectF(self.x_of(bar.sown), top + 3, self.x_of(bar.out) - self.x_of(bar.sown), self._bar - 6)
 
     def _bar_at(self, at: QPointF) -> str | None:
-        number = int((at.y() - _HEAD + self.verticalScrollBar().value()) // _BAR)
+        number = int((at.y() - self._head + self.verticalScrollBar().value()) // self._bar)
         rows = self._rows()
-        if at.y() < _HEAD or not 0 <= number < len(rows):
+        if at.y() < self._head or not 0 <= number < len(rows):
             return None
         bar = rows[number][1]
         if bar is None:
@@ -210,17 +220,17 @@ class RibbonView(QAbstractScrollArea):
         self._paint_frost(painter, area)
         self._paint_months(painter, area)
         painter.save()
-        painter.setClipRect(QRectF(0, _HEAD, area.width(), area.height() - _HEAD))
+        painter.setClipRect(QRectF(0, self._head, area.width(), area.height() - self._head))
         for number, (group, bar) in enumerate(self._rows()):
-            top = _HEAD + number * _BAR - self.verticalScrollBar().value()
-            if -_BAR < top < area.height():
+            top = self._head + number * self._bar - self.verticalScrollBar().value()
+            if -self._bar < top < area.height():
                 self._paint_row(painter, group, bar, top)
         self._paint_joins(painter, area)
         painter.restore()
         if not self._groups:
             painter.setPen(QColor(self._colours.quiet))
             empty = self.tr("The season shows here once something is planted.")
-            painter.drawText(area.adjusted(0, _HEAD, 0, 0), Qt.AlignmentFlag.AlignCenter, empty)
+            painter.drawText(area.adjusted(0, self._head, 0, 0), Qt.AlignmentFlag.AlignCenter, empty)
         self._paint_today(painter, area)
         self._paint_cursor(painter, area)
         painter.end()
@@ -231,14 +241,14 @@ class RibbonView(QAbstractScrollArea):
             return
         x = self.x_of(today)
         painter.setPen(QPen(QColor(self._colours.accent), 1.0, Qt.PenStyle.DotLine))
-        painter.drawLine(QPointF(x, _HEAD - 4), QPointF(x, area.height()))
+        painter.drawLine(QPointF(x, self._head - 4), QPointF(x, area.height()))
         painter.setPen(QColor(self._colours.accent))
         painter.drawText(QPointF(x + 4, area.height() - 4), self.tr("today"))
 
     def _paint_frost(self, painter: QPainter, area: QRectF) -> None:
         clip = QRectF(self._names_width(), 0, area.width(), area.height())
         for first, last in self._frost:
-            span = QRectF(self.x_of(first), _HEAD - 4, self.x_of(last) - self.x_of(first), area.height())
+            span = QRectF(self.x_of(first), self._head - 4, self.x_of(last) - self.x_of(first), area.height())
             painter.fillRect(span.intersected(clip), QColor(self._colours.frost))
 
     def _paint_months(self, painter: QPainter, area: QRectF) -> None:
@@ -249,9 +259,9 @@ class RibbonView(QAbstractScrollArea):
             after = date(on.year + on.month // 12, on.month % 12 + 1, 1)
             if x >= self._names_width() - 1:
                 painter.setPen(pen)
-                painter.drawLine(QPointF(x, _HEAD - 4), QPointF(x, area.height()))
+                painter.drawLine(QPointF(x, self._head - 4), QPointF(x, area.height()))
                 painter.setPen(QColor(self._colours.quiet))
-                room = QRectF(x + 4, 2, max(self.x_of(after) - x - 6, 0), _HEAD - 6)
+                room = QRectF(x + 4, 2, max(self.x_of(after) - x - 6, 0), self._head - 6)
                 name = short_month(on.month)
                 if on.month == 1 or on <= self._first:
                     name += f" {on.year}"
@@ -265,9 +275,11 @@ class RibbonView(QAbstractScrollArea):
         font = painter.font()
         font.setBold(bar is None)
         painter.setFont(font)
-        room = QRectF(12 if bar is None else 22, top, names - (20 if bar is None else 30), _BAR)
+        room = QRectF(12 if bar is None else 22, top, names - (20 if bar is None else 30), self._bar)
         if bar is not None and bar.id in self._session.selection:
-            painter.fillRect(QRectF(0, top, self.viewport().width(), _BAR), QColor(self._colours.selected))
+            painter.fillRect(
+                QRectF(0, top, self.viewport().width(), self._bar), QColor(self._colours.selected)
+            )
         painter.setPen(QColor(self._colours.ink))
         text = group.name if bar is None else bar.name
         shown = painter.fontMetrics().elidedText(text, Qt.TextElideMode.ElideRight, int(room.width()))
@@ -277,7 +289,7 @@ class RibbonView(QAbstractScrollArea):
         if bar is not None:
             painter.save()
             painter.setClipRect(
-                QRectF(names, _HEAD, self.viewport().width() - names, self.viewport().height())
+                QRectF(names, self._head, self.viewport().width() - names, self.viewport().height())
             )
             self._paint_bar(painter, bar, top)
             painter.restore()
@@ -293,10 +305,11 @@ class RibbonView(QAbstractScrollArea):
         for first, last, colour in parts:
             if last > first:
                 painter.fillRect(
-                    QRectF(self.x_of(first), top + 4, self.x_of(last) - self.x_of(first), _BAR - 8), colour
+                    QRectF(self.x_of(first), top + 4, self.x_of(last) - self.x_of(first), self._bar - 8),
+                    colour,
                 )
         whole = QRectF(
-            self.x_of(bar.sown), top + 3, max(self.x_of(bar.out) - self.x_of(bar.sown), 3), _BAR - 6
+            self.x_of(bar.sown), top + 3, max(self.x_of(bar.out) - self.x_of(bar.sown), 3), self._bar - 6
         )
         self._paint_mark(painter, bar.verdict, whole)
         if bar.days_to_spare is not None and bar.days_to_spare > 0:
@@ -306,7 +319,7 @@ class RibbonView(QAbstractScrollArea):
 
     def _paint_joins(self, painter: QPainter, area: QRectF) -> None:
         """Thin lines that join the parts of a succession, from the start of one to the start of the next."""
-        painter.setClipRect(area.adjusted(self._names_width(), _HEAD, 0, 0))
+        painter.setClipRect(area.adjusted(self._names_width(), self._head, 0, 0))
         painter.setPen(QPen(QColor(self._colours.quiet), 1.2))
         number = 0
         for group in self._groups:
@@ -340,16 +353,18 @@ class RibbonView(QAbstractScrollArea):
         if x < self._names_width():
             return
         painter.setPen(QPen(QColor(self._colours.ink), 1.5))
-        painter.drawLine(QPointF(x, _HEAD - 8), QPointF(x, area.height()))
+        painter.drawLine(QPointF(x, self._head - 8), QPointF(x, area.height()))
         label = day(self._session.on)
         wide = painter.fontMetrics().horizontalAdvance(label) + 14
         left = min(x - wide / 2, area.width() - wide - 2)
         painter.setBrush(QColor(self._colours.ink))
         painter.setPen(Qt.PenStyle.NoPen)
-        flag = QRectF(left, 1, wide, _HEAD - 9)
+        flag = QRectF(left, 1, wide, self._head - 9)
         painter.drawRoundedRect(flag, 6, 6)
         painter.drawPolygon(
-            QPolygonF([QPointF(x - 4, _HEAD - 9), QPointF(x + 4, _HEAD - 9), QPointF(x, _HEAD - 4)])
+            QPolygonF(
+                [QPointF(x - 4, self._head - 9), QPointF(x + 4, self._head - 9), QPointF(x, self._head - 4)]
+            )
         )
         painter.setPen(QColor(self._colours.panel))
         painter.drawText(flag, Qt.AlignmentFlag.AlignCenter, label)
@@ -360,7 +375,7 @@ class RibbonView(QAbstractScrollArea):
         if event.button() != Qt.MouseButton.LeftButton:
             return
         at = event.position()
-        bar = None if at.y() < _HEAD else self._bar_at(at)
+        bar = None if at.y() < self._head else self._bar_at(at)
         self._pressed = (at.toPoint(), bar)
         self._dragging = False
         if bar is None and at.x() >= self._names_width():
