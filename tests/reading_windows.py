@@ -42,7 +42,7 @@ def names_in(garden: Garden) -> list[str]:
             found += [getattr(item, word, "") for word in ("name", "note", "path_note", "edge_note")]
     found += [fixture.name for fixture in garden.fixtures]
     for crop in catalogue().crops:
-        found += [crop.name, crop.botanical, crop.family, *crop.other_names]
+        found += [crop.name, crop.botanical, crop.family, *crop.other_names, *crop.names.values()]
     found += [f"{s.author}: {s.title}" for s in catalogue().sources.values() if s.author]  # citations
     return list(pseudo_locale.longest_first(found))
 
@@ -90,7 +90,7 @@ def untranslated(root: QWidget, names: list[str]) -> list[str]:
     found = []
     for widget in (root, *root.findChildren(QWidget)):
         for text in texts_of(widget):
-            bare = pseudo_locale.bare_words(_without_keys(text), names)
+            bare = pseudo_locale.bare_words(_without_keys(" ".join(text.split())), names)
             if bare:
                 found.append(f"{type(widget).__name__}: {text!r}")
     return sorted(set(found))
