@@ -107,7 +107,9 @@ QToolButton:checked {{ background: {c.selected}; border: 1px solid {c.accent}; }
 QLineEdit, QAbstractSpinBox, QComboBox {{ background: {c.field}; color: {c.ink};
   border: 1px solid {c.border}; border-radius: 6px; padding: 3px 6px; min-height: {line}px;
   selection-background-color: {c.accent}; selection-color: {c.panel}; }}
+QDateEdit[role="corner"] {{ padding: 0 6px; min-height: {line - 2}px; }}
 QLineEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {{ border: 2px solid {c.accent}; padding: 2px 5px; }}
+QDateEdit[role="corner"]:focus {{ padding: 0 5px; min-height: {line - 4}px; }}
 QLineEdit[fault="true"] {{ border: 2px solid {c.verdicts[3]}; padding: 2px 5px; }}
 QCheckBox, QRadioButton, QSlider {{ border: 2px solid transparent; border-radius: 4px; }}
 QCheckBox:focus, QRadioButton:focus, QSlider:focus {{ border: 2px solid {c.accent}; }}

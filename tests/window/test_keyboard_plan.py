@@ -217,9 +217,8 @@ def test_every_command_is_reached_by_keyboard_and_says_why_it_cannot_be_done(men
                 unreached.append(path)
             if not action.isEnabled() and not re.search(r"[.]$", action.toolTip()):
                 silent.append(path)
-            for shortcut in action.shortcuts():
-                if keys.setdefault(shortcut.toString(), path) != path:
-                    clashing.append((shortcut.toString(), path, keys[shortcut.toString()]))
+            own = [shortcut.toString() for shortcut in action.shortcuts()]
+            clashing += [(k, path, keys[k]) for k in own if keys.setdefault(k, path) != path]
     assert (unreached, silent, clashing) == ([], [], [])
 
 

@@ -12,7 +12,8 @@ def give_letters(menu: QMenu) -> None:
     """Keep the letter that an entry's text asks for; where it is taken or missing give it a free one.
 
     The first that asks for a letter has it, entries without keys of their own before the others. A free one
-    is sought among the first letters of the entry's words, then among all of them. Entries named by the grower (they carry data) are left as they are.
+    is sought among the first letters of the entry's words, then among all of them. Entries named by the
+    grower (they carry data) are left as they are.
     """
     taken: set[str] = set()
     without = []

@@ -45,7 +45,7 @@ class SeasonPanel(QWidget):
     def _controls(self) -> QWidget:
         bar = QWidget()
         row = QHBoxLayout(bar)
-        row.setContentsMargins(0, 2, 8, 2)
+        row.setContentsMargins(0, 0, 8, 2)
         row.setSpacing(6)
         self.play = QToolButton()
         self.play.setText(self.tr("▶ Play"))
@@ -53,6 +53,7 @@ class SeasonPanel(QWidget):
         self.play.setToolTip(self.tr("Show the garden growing (P)"))
         self.play.toggled.connect(self._toggle)
         self.date = DayField(self.tr("Date shown on the plan"))
+        self.date.setProperty("role", "corner")  # no higher than the tabs beside it
         self.date.committed.connect(self._session.show_date)
         self.words = PlainLabel("", "quiet")
         self.words.setWordWrap(False)
