@@ -8,6 +8,8 @@ from PySide6.QtWidgets import QGridLayout, QVBoxLayout, QWidget
 from gardencanvas.app.labels import PlainLabel, as_plain
 from gardencanvas.words.crop_facts import Section, Told
 
+_WIDEST = 11  # of a label, in heights of a line: beside it two values and a number have room
+
 
 class FactTable(QWidget):
     """The rows of one section under its heading."""
@@ -31,7 +33,10 @@ class FactTable(QWidget):
         grid.setColumnStretch(2, 1)
         column.addLayout(grid)
         for number, told in enumerate(section.rows):
-            grid.addWidget(_one_line(told.label, "quiet"), number, 0)
+            label = PlainLabel(told.label, "quiet")
+            label.setAlignment(Qt.AlignmentFlag.AlignTop)
+            label.setMaximumWidth(max(label_width, 80))
+            grid.addWidget(label, number, 0)
             value = PlainLabel(told.value, "estimated" if told.estimated else "value")
             if told.around:
                 value.setWordWrap(False)
@@ -44,9 +49,10 @@ class FactTable(QWidget):
 
 
 def label_width(sections: tuple[Section, ...], widget: QWidget) -> int:
-    """Pixels that the widest label of some sections needs, so that their tables line up."""
+    """Pixels for the labels of some sections, so that their tables line up: longer ones are wrapped."""
     metrics = widget.fontMetrics()
-    return max((metrics.horizontalAdvance(t.label) for s in sections for t in s.rows), default=0)
+    widest = max((metrics.horizontalAdvance(t.label) for s in sections for t in s.rows), default=0)
+    return min(widest + 2, _WIDEST * metrics.height())
 
 
 def _one_line(text: str, role: str) -> PlainLabel:
