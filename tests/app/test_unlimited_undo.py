@@ -131,7 +131,7 @@ def test_steps_lead_from_any_garden_to_any_other_and_back(moves, data):
         elif kind == 6:
             value = edits.rebuilt(value, note=str(number), layouts=value.layouts[: 1 + number % 2])
         elif first.id == "l1" and first.plantings:
-            value = edited(value, 5 * number + kind)
+            value = edited(value, 5 * (100 * len(values) + number) + kind)  # no id twice
         else:
             value = layouts.renamed(value, first.id, f"Name {number}", "")
         values.append(value)

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from gardencanvas.app import theme
+from gardencanvas.app import settings, theme
 from gardencanvas.app.comparing.dialog import ComparisonDialog
 from gardencanvas.app.comparing.layouts_dialog import LayoutsDialog
 from gardencanvas.app.comparing.plans_dialog import PlansDialog
@@ -58,6 +58,7 @@ def nameless(root: QWidget) -> list[str]:
 
 @pytest.fixture
 def main(open_window):
+    settings.store().remove("shape")  # a new user's: not the panels as another test left them
     value, _ = layouts.duplicated(demo_garden(), demo_garden().layouts[0].id, "Another")
     return open_window(Session(value), 1280, 800)
 
