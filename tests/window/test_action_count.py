@@ -18,7 +18,7 @@ from gardencanvas.garden import layouts
 from gardencanvas.garden.edits import rebuilt
 from gardencanvas.garden.places import bed_ground, bed_of
 
-MOST_ACTIONS = 67  # 7 for the bed, 12 crops' words and places, 48 numbers and dates
+MOST_ACTIONS = 67  # 8 for the bed, 20 to find and place five crops, 39 numbers and dates
 CTRL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
 KEY, LEFT = Qt.Key, Qt.MouseButton.LeftButton
 

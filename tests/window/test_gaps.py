@@ -69,6 +69,9 @@ def test_a_click_outside_every_bed_gets_a_plain_answer(main, panel, qtbot):
     answered(panel, qtbot)
     assert panel.list.count() == 0
     assert "There is no bed" in panel.said.text()
+    panel.refresh_ground()  # as when the panel is shown again
+    assert panel.list.count() == 0
+    assert "There is no bed" in panel.said.text()
 
 
 def test_the_seed_tin_s_crop_is_asked_about(main, panel, qtbot):

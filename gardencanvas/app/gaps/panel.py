@@ -53,6 +53,7 @@ class GapsPanel(QWidget):
         self._measure = Measure(window.units)
         self._where: Point | tuple[Point, ...] | None = None
         self._proposals: tuple[Proposal, ...] = ()
+        self._answered = False  # what the list and the line above it show is an answer, also "nothing fits"
         self._elsewhere = True
         self.search = GapSearch(self._session, self)
         self.search.told.connect(self._told)
@@ -180,6 +181,7 @@ class GapsPanel(QWidget):
     # open ground
 
     def _changed(self, *_: object) -> None:
+        self._answered = bool(self._proposals)  # that nothing fits may be true no longer
         if self.isVisible():
             self._soon.ask()
 
@@ -208,7 +210,7 @@ class GapsPanel(QWidget):
             shown.append(OpenBed(float(field.x[0]), float(field.y[0]), field.step_m, field.angle_deg, weeks))
         self._ground.put(shown)
         self.unused.setText(words.unused_words(unused(survey)))
-        if not self._proposals and not self.search.busy:
+        if not self._answered and not self.search.busy:
             self._list_gaps()
 
     def _list_gaps(self) -> None:
@@ -272,7 +274,7 @@ class GapsPanel(QWidget):
 
     def _begin(self, sentence: str) -> None:
         self._session.preview(None)
-        self._elsewhere = True
+        self._answered = self._elsewhere = True
         self._proposals = ()
         self._places.put(())
         self.list.clear()
