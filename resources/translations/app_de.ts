@@ -256,11 +256,6 @@
         <source>Dim the background picture</source>
         <translation>Hintergrundbild abblenden</translation>
     </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/backdrop_fields.py"/>
-        <source>Move, turn</source>
-        <translation type="vanished">Schieben, drehen</translation>
-    </message>
 </context>
 <context>
     <name>Background</name>
@@ -668,66 +663,6 @@
         <location filename="gardencanvas/app/inspector/other_pages.py"/>
         <source>Plants</source>
         <translation>Pflanzen</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Name of the bed</source>
-        <translation type="vanished">Name des Beets</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Name</source>
-        <translation type="vanished">Name</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>not known</source>
-        <translation type="vanished">nicht bekannt</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Soil depth</source>
-        <translation type="vanished">Bodentiefe</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Path</source>
-        <translation type="vanished">Weg</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Edge</source>
-        <translation type="vanished">Einfassung</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Length</source>
-        <translation type="vanished">Länge</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Width</source>
-        <translation type="vanished">Breite</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>This bed is not a rectangle: its corners are moved on the plan.</source>
-        <translation type="vanished">Dieses Beet ist kein Rechteck: Die Ecken werden auf dem Plan verschoben.</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Rename bed</source>
-        <translation type="vanished">Beet umbenennen</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Resize {0}</source>
-        <translation type="vanished">Größe ändern: {0}</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/other_pages.py"/>
-        <source>Change soil depth</source>
-        <translation type="vanished">Bodentiefe ändern</translation>
     </message>
 </context>
 <context>
@@ -1435,109 +1370,6 @@
     </message>
 </context>
 <context>
-    <name>ExactNumbers</name>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Started</source>
-        <translation type="vanished">Begonnen</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>sown in place</source>
-        <translation type="vanished">Direktsaat</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>raised, planted out</source>
-        <translation type="vanished">vorgezogen, ausgepflanzt</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>set</source>
-        <translation type="vanished">gesteckt</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>volunteer</source>
-        <translation type="vanished">Selbstaussaat</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>In the bed from</source>
-        <translation type="vanished">Im Beet ab</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>In bed from</source>
-        <translation type="vanished">Im Beet ab</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Rows</source>
-        <translation type="vanished">Reihen</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Seedlings to a station</source>
-        <translation type="vanished">Sämlinge je Pflanzstelle</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Per station</source>
-        <translation type="vanished">Je Stelle</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Angle</source>
-        <translation type="vanished">Winkel</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Spacing</source>
-        <translation type="vanished">Abstand</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Between rows</source>
-        <translation type="vanished">Reihenabstand</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Across</source>
-        <translation type="vanished">Querabstand</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Length</source>
-        <translation type="vanished">Länge</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Width</source>
-        <translation type="vanished">Breite</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Radius</source>
-        <translation type="vanished">Radius</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Change spacing</source>
-        <translation type="vanished">Abstände ändern</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Change start</source>
-        <translation type="vanished">Beginn ändern</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/exact.py"/>
-        <source>Change clump</source>
-        <translation type="vanished">Büschel ändern</translation>
-    </message>
-</context>
-<context>
     <name>Faults</name>
     <message>
         <location filename="gardencanvas/app/faults.py"/>
@@ -1676,11 +1508,6 @@
         <location filename="gardencanvas/app/menus/file.py"/>
         <source>Select one planting first.</source>
         <translation>Zuerst eine einzelne Pflanzung auswählen.</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/menus/file.py"/>
-        <source>Empty this list</source>
-        <translation type="vanished">Diese Liste leeren</translation>
     </message>
 </context>
 <context>
@@ -2413,11 +2240,6 @@
         <location filename="gardencanvas/app/menus/going.py"/>
         <source>&amp;Findings</source>
         <translation>&amp;Befunde</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/menus/going.py"/>
-        <source>Go t&amp;o</source>
-        <translation type="vanished">&amp;Gehe zu</translation>
     </message>
 </context>
 <context>
@@ -3623,11 +3445,6 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <source>{0}, {1}, harvest {2}</source>
         <translation>{0}, {1}, Ernte {2}</translation>
     </message>
-    <message>
-        <location filename="gardencanvas/app/outline.py"/>
-        <source>path</source>
-        <translation type="vanished">Weg</translation>
-    </message>
 </context>
 <context>
     <name>OwnForm</name>
@@ -3955,11 +3772,6 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/site/place_search.py"/>
         <source>Type the first letters of a town nearby: it brings its position, its climate and a rough guess of its frosts. All of it can be changed below.</source>
         <translation>Die ersten Buchstaben eines nahen Ortes tippen: Er bringt Lage, Klima und eine grobe Schätzung der Fröste mit. Alles lässt sich unten ändern.</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/site/place_search.py"/>
-        <source>No town of this name is in the list of {0:,}. Try a larger one nearby, or give latitude and longitude below.</source>
-        <translation type="vanished">Kein Ort dieses Namens steht unter den {0:,} der Liste. Einen größeren in der Nähe versuchen oder unten Breite und Länge angeben.</translation>
     </message>
 </context>
 <context>
@@ -4742,11 +4554,6 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <source>most</source>
         <translation>höchstens</translation>
     </message>
-    <message>
-        <location filename="gardencanvas/app/own_form/ranges.py"/>
-        <source>years</source>
-        <translation type="vanished">Jahre</translation>
-    </message>
 </context>
 <context>
     <name>Reasons</name>
@@ -5317,11 +5124,6 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <source>Take it out…</source>
         <translation>Herausnehmen …</translation>
     </message>
-    <message>
-        <location filename="gardencanvas/app/tin/looks.py"/>
-        <source>{0} roots</source>
-        <translation type="vanished">Wurzeln: {0}</translation>
-    </message>
 </context>
 <context>
     <name>SeedsPanel</name>
@@ -5682,11 +5484,6 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <source>Change the site</source>
         <translation>Standort ändern</translation>
     </message>
-    <message>
-        <location filename="gardencanvas/app/site_dialog.py"/>
-        <source>Nearest in the list: {0}, {1:.0f} km</source>
-        <translation type="vanished">Nächster in der Liste: {0}, {1:.0f} km</translation>
-    </message>
 </context>
 <context>
     <name>SplitDialog</name>
@@ -5865,16 +5662,6 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/inspector/start_fields.py"/>
         <source>Change start</source>
         <translation>Beginn ändern</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/start_fields.py"/>
-        <source>is not moved</source>
-        <translation type="vanished">fest</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/inspector/start_fields.py"/>
-        <source>Date</source>
-        <translation type="vanished">Datum</translation>
     </message>
 </context>
 <context>
@@ -6528,11 +6315,6 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/site/year_picture.py"/>
         <source>first frost {0}</source>
         <translation>erster Frost {0}</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/site/year_picture.py"/>
-        <source>{0:.0f} mm of rain</source>
-        <translation type="vanished">{0:.0f} mm Regen</translation>
     </message>
 </context>
 <context>

@@ -461,32 +461,5 @@ Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
         <source>Plant {0} of {1}</source>
         <translation>Pflanze {0} von {1}</translation>
     </message>
-    <message>
-        <location filename="gardencanvas/canvas/furniture.py"/>
-        <source>Press B and drag; type its measures while you drag, such as 3.6 x 1.2.
-Then drag a crop from the seed tin into it.</source>
-        <translation type="vanished">B drücken und ziehen; dabei die Maße tippen, etwa 3,6 x 1,2.
-Dann eine Kultur aus der Saatgutkiste hineinziehen.</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
-        <source>Drag a bed; type its measures while you drag, such as 3.6 x 1.2. Shift: square.</source>
-        <translation type="vanished">Ein Beet aufziehen; dabei die Maße tippen, etwa 3,6 x 1,2. Umschalt: Quadrat.</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/canvas/tools/draw_bed.py"/>
-        <source>Click corner after corner; Enter or a double click closes the bed, Backspace takes one back.</source>
-        <translation type="vanished">Ecke für Ecke klicken; Eingabe oder Doppelklick schließt das Beet, Rücktaste nimmt eine zurück.</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/canvas/tools/draw_structure.py"/>
-        <source>Click point after point: {0}. Enter or a double click ends it, Backspace takes one back.</source>
-        <translation type="vanished">Punkt für Punkt klicken: {0}. Eingabe oder Doppelklick beendet, Rücktaste nimmt einen zurück.</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/canvas/tools/place.py"/>
-        <source>1 row, 2 block, 3 single, 4 strip, 5 staggered, 6 ring, 7 edging, 8 drift, 9 between the rows. + and − space it, arrows move it, Enter puts it down, Esc gives up.</source>
-        <translation type="vanished">1 Reihe, 2 Block, 3 einzeln, 4 Streifen, 5 versetzt, 6 Ring, 7 Einfassung, 8 Drift, 9 zwischen den Reihen. + und − ändern den Abstand, Pfeile bewegen, Eingabe legt ab, Esc bricht ab.</translation>
-    </message>
 </context>
 </TS>

@@ -319,10 +319,5 @@
         <source>The printer took some pages and then no more.</source>
         <translation>Der Drucker nahm einige Seiten und dann keine mehr.</translation>
     </message>
-    <message>
-        <location filename="gardencanvas/paper/bedmap/rows.py"/>
-        <source>{part}: {hazard}. {caution}</source>
-        <translation type="vanished">{part}: {hazard}. {caution}</translation>
-    </message>
 </context>
 </TS>

@@ -4529,10 +4529,5 @@
         <source>Seed does not germinate, and plants do not grow, below a temperature that the sources give. Days from the start until an average year offers it are counted: {days} days do no harm to tender and half-hardy crops, {hardy_days} to hardy ones (common practice).</source>
         <translation>Unter einer Temperatur, die die Quellen nennen, keimt Samen nicht und wachsen Pflanzen nicht. Gezählt werden Tage vom Beginn, bis ein mittleres Jahr sie bietet: {days} Tage schaden frostempfindlichen und halbharten Kulturen nicht, {hardy_days} den harten nicht (übliche Praxis).</translation>
     </message>
-    <message>
-        <location filename="gardencanvas/words/why.py"/>
-        <source>Light that reaches a plant is that of the open sky, less what fixtures hide, less what taller leaves over it take (Beer–Lambert: 1 − exp(−k × leaf area), on the part of its footprint they cover), less what taller plants beside it hide of the sky and of the sun's path at this latitude, month by month. Each week counts by its sunlight and by how large the plant is. Below what a full crop needs it strains, below what it needs to crop at all it clashes.</source>
-        <translation type="vanished">Das Licht einer Pflanze ist das bei freiem Himmel, weniger dem, was feste Objekte verdecken, weniger dem, was höhere Blätter darüber nehmen (Beer–Lambert: 1 − exp(−k × Blattfläche), auf dem bedeckten Teil der Standfläche), weniger dem, was höhere Pflanzen daneben vom Himmel und von der Sonnenbahn auf dieser Breite verdecken, Monat für Monat. Jede Woche zählt nach ihrem Sonnenlicht und der Größe der Pflanze. Reicht es nicht für eine volle Ernte, belastet es; reicht es für gar keine, ist es unverträglich.</translation>
-    </message>
 </context>
 </TS>
