@@ -2,9 +2,8 @@
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QSpinBox
-
 from gardencanvas.app.inspector.fields import LengthField
+from gardencanvas.app.number_fields import WholeField
 from gardencanvas.app.preview_dialog import PreviewDialog
 from gardencanvas.garden.arranging import MOST_COPIES, array
 from gardencanvas.garden.garden import Garden
@@ -25,7 +24,7 @@ class RepeatDialog(PreviewDialog):
         session = self.session
         items = (session.garden.find(session.layout_id, i) for i in session.selection)
         x0, y0, x1, y1 = bounds([i for i in items if i is not None])
-        self.across, self.down = QSpinBox(), QSpinBox()
+        self.across, self.down = WholeField(), WholeField()
         for box, value in ((self.across, 2), (self.down, 1)):
             box.setRange(1, MOST_COPIES)
             box.setValue(value)

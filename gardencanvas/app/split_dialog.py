@@ -2,8 +2,9 @@
 
 from typing import TYPE_CHECKING
 
-from PySide6.QtWidgets import QComboBox, QSpinBox
+from PySide6.QtWidgets import QComboBox
 
+from gardencanvas.app.number_fields import WholeField
 from gardencanvas.app.preview_dialog import PreviewDialog
 from gardencanvas.garden.garden import Garden
 from gardencanvas.garden.planting import Planting
@@ -27,7 +28,7 @@ class SplitDialog(PreviewDialog):
         for text, cut in ways:
             if parts_of(planting.pattern, cut) > 1:
                 self.cut.addItem(text, cut)
-        self.at = QSpinBox()
+        self.at = WholeField()
         self._bound()
         self.cut.currentIndexChanged.connect(self._bound)
         self.add(self.tr("Cut &where"), self.cut, self.cut.currentIndexChanged)

@@ -15,7 +15,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QLayout,
-    QSpinBox,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -25,6 +24,7 @@ from PySide6.QtWidgets import (
 from gardencanvas.app.harvest_bars import HarvestBars
 from gardencanvas.app.inspector.fields import DayField
 from gardencanvas.app.labels import ElidedLabel, PlainLabel
+from gardencanvas.app.number_fields import WholeField
 from gardencanvas.app.session import Session
 from gardencanvas.app.soon import Soon
 from gardencanvas.canvas.palette import Palette, palette, tint_of
@@ -154,8 +154,8 @@ class SuccessionDialog(QDialog):
     def _cuts(self, way: Way) -> bool:
         return most_parts(self._planting.pattern, way) > 1 and not self._planting.locked
 
-    def _number(self, name: str, low: int, high: int) -> QSpinBox:
-        field = QSpinBox()
+    def _number(self, name: str, low: int, high: int) -> WholeField:
+        field = WholeField()
         field.setRange(low, high)
         field.setAccessibleName(name)
         field.valueChanged.connect(self._soon.ask)

@@ -8,7 +8,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QDialogButtonBox
 
 from gardencanvas.app import language
-from gardencanvas.app.decimal_field import DecimalField
+from gardencanvas.app.number_fields import DecimalField
 from gardencanvas.app.session import Session
 from gardencanvas.app.site.typed import day_of_year, number
 from gardencanvas.app.start import demo_garden

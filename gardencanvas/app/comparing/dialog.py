@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QPushButton,
-    QSpinBox,
     QTableWidget,
     QTableWidgetItem,
     QTabWidget,
@@ -24,6 +23,7 @@ from gardencanvas.app import settings
 from gardencanvas.app.comparing.plot import Line, Plot
 from gardencanvas.app.filing import tell
 from gardencanvas.app.labels import PlainLabel, as_plain
+from gardencanvas.app.number_fields import WholeField
 from gardencanvas.app.soon import Soon
 from gardencanvas.canvas.palette import palette
 from gardencanvas.files import CannotWrite, write_whole
@@ -220,7 +220,7 @@ class ComparisonDialog(QDialog):
             item.setToolTip(as_plain(why))
             item.setData(Qt.ItemDataRole.AccessibleDescriptionRole, why)
             self.table.setItem(number, column, item)
-        spin = QSpinBox()
+        spin = WholeField()
         spin.setRange(0, 3)
         spin.setValue(weight(measure.code, self._weights))
         spin.setAccessibleName(self.tr("How much it matters: {0}").format(words.label(measure.code)))

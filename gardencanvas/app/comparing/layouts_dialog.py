@@ -12,13 +12,13 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QPlainTextEdit,
     QPushButton,
-    QSpinBox,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
 )
 
 from gardencanvas.app.labels import PlainLabel
+from gardencanvas.app.number_fields import WholeField
 from gardencanvas.garden import layouts
 from gardencanvas.garden.errors import Refusal
 from gardencanvas.garden.garden import Garden
@@ -54,7 +54,7 @@ class LayoutsDialog(QDialog):
         self.note = QPlainTextEdit()
         self.note.setMaximumHeight(64)
         self.note.setTabChangesFocus(True)
-        self.year = QSpinBox()
+        self.year = WholeField()
         self.year.setRange(1900, 2200)
         form.addRow(self.tr("&Name"), self.name)
         form.addRow(self.tr("&Why it is there"), self.note)

@@ -3,9 +3,9 @@
 from datetime import date
 
 from PySide6.QtCore import QDate, Signal
-from PySide6.QtWidgets import QDateEdit, QSpinBox, QWidget
+from PySide6.QtWidgets import QDateEdit, QWidget
 
-from gardencanvas.app.decimal_field import DecimalField
+from gardencanvas.app.number_fields import DecimalField, WholeField
 from gardencanvas.words.plain import Units
 
 _INCH = 0.0254
@@ -42,7 +42,7 @@ class LengthField(DecimalField):
             self.committed.emit(self.value() * self.per_unit)
 
 
-class CountField(QSpinBox):
+class CountField(WholeField):
     """A whole number."""
 
     committed = Signal(int)

@@ -8,12 +8,11 @@ from PySide6.QtWidgets import (
     QDateEdit,
     QFormLayout,
     QHBoxLayout,
-    QSpinBox,
     QWidget,
 )
 
-from gardencanvas.app.decimal_field import DecimalField
 from gardencanvas.app.labels import PlainLabel, as_plain
+from gardencanvas.app.number_fields import DecimalField, WholeField
 from gardencanvas.app.own_form.fields import choose, line, rows
 from gardencanvas.app.own_form.form import OwnForm
 from gardencanvas.crops.catalogue import Catalogue
@@ -65,7 +64,7 @@ class LotForm(OwnForm):
         self.variety.currentIndexChanged.connect(self.check)
         form.addRow(self.tr("Variety"), self.variety)
         form.addRow(self.tr("Amount"), self._amounts())
-        self.year = QSpinBox()
+        self.year = WholeField()
         self.year.setRange(1900, 2200)
         self.year.setAccessibleName(self.tr("Year of harvest, or as on the packet"))
         self.year.setToolTip(self.year.accessibleName())
@@ -99,7 +98,7 @@ class LotForm(OwnForm):
 
     def _test(self) -> QHBoxLayout:
         row = QHBoxLayout()
-        self.sprouted, self.laid = QSpinBox(), QSpinBox()
+        self.sprouted, self.laid = WholeField(), WholeField()
         for box, word in (
             (self.sprouted, self.tr("Seeds that sprouted")),
             (self.laid, self.tr("Seeds laid out; 0 for no test")),

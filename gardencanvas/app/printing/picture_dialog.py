@@ -10,12 +10,12 @@ from PySide6.QtWidgets import (
     QDialogButtonBox,
     QFileDialog,
     QFormLayout,
-    QSpinBox,
     QVBoxLayout,
 )
 
 from gardencanvas.app.filing import tell
 from gardencanvas.app.labels import PlainLabel
+from gardencanvas.app.number_fields import WholeField
 from gardencanvas.app.printing.picture import Picture, save_picture
 from gardencanvas.files import CannotWrite
 from gardencanvas.words.plain import Measure, day_year
@@ -41,7 +41,7 @@ class PictureDialog(QDialog):
         self.colours = QComboBox()
         self.colours.addItem(self.tr("light"), False)
         self.colours.addItem(self.tr("dark"), True)
-        self.dpi = QSpinBox()
+        self.dpi = WholeField()
         self.dpi.setRange(36, 1200)
         self.dpi.setValue(150)
         self.dpi.setSuffix(self.tr(" dpi"))

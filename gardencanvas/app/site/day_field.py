@@ -1,8 +1,9 @@
 """A day of the year: its number and its month."""
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QSpinBox, QWidget
+from PySide6.QtWidgets import QComboBox, QHBoxLayout, QWidget
 
+from gardencanvas.app.number_fields import WholeField
 from gardencanvas.garden.site import DayOfYear
 from gardencanvas.words.plain import month_name
 
@@ -16,11 +17,10 @@ class DayOfYearField(QWidget):
 
     def __init__(self, name: str, day: DayOfYear, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.day, self.month = QSpinBox(), QComboBox()
+        self.day, self.month = WholeField(), QComboBox()
         self.day.setAccessibleName(self.tr("{0}, day").format(name))
         self.month.setAccessibleName(self.tr("{0}, month").format(name))
         self.month.addItems([month_name(month) for month in range(1, 13)])
-        self.day.lineEdit().setTextMargins(6, 0, 0, 0)
         self.show_day(day)
         self.day.valueChanged.connect(self.edited)
         self.month.currentIndexChanged.connect(self._month_chosen)

@@ -10,8 +10,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from gardencanvas.app.decimal_field import DecimalField
 from gardencanvas.app.labels import PlainLabel
+from gardencanvas.app.number_fields import DecimalField
 from gardencanvas.app.site.compass import Compass
 from gardencanvas.app.site.look import Caution
 from gardencanvas.app.site.problem import Problem
@@ -67,8 +67,6 @@ class Position(QWidget):
         self.bearing.setSuffix("°")
         self.bearing.setAccessibleName(self.tr("Compass bearing that the top of the plan looks to"))
         self.bearing.setAccessibleDescription(self.tr("0 is north, 90 east, 180 south, 270 west"))
-        for spin in (self.elevation, self.bearing):
-            spin.lineEdit().setTextMargins(6, 0, 0, 0)
         self.bearing.valueChanged.connect(self._turned)
         self.compass.turned.connect(self.bearing.setValue)
 
