@@ -111,7 +111,15 @@ def test_without_qt(options: argparse.Namespace) -> Outcome:
     if not folders:
         return Outcome("without-qt", note="no such tests yet")
     # the whole suite runs once more with Qt: here slow tests and many examples would only be run twice
-    arguments = ["-p", "no:pytest-qt", "-m", "not gui and not xvfb and not slow", *chosen(options), *folders]
+    arguments = [
+        *WORKERS,
+        "-p",
+        "no:pytest-qt",
+        "-m",
+        "not gui and not xvfb and not slow",
+        *chosen(options),
+        *folders,
+    ]
     return pytest("without-qt", *arguments, variables={"PYTHONPATH": str(WITHOUT_QT), "CI": ""})
 
 

@@ -5,8 +5,8 @@ from math import sqrt
 
 import pytest
 
-from gardencanvas.app.start import demo_garden
 from gardencanvas.crops.catalogue import catalogue
+from gardencanvas.files import open_garden
 from gardencanvas.fit import check
 from gardencanvas.fit.report import Verdict
 from gardencanvas.garden.edits import add
@@ -14,6 +14,7 @@ from gardencanvas.garden.places import bed_ground
 from gardencanvas.planner.filling.ground import free_strips
 from gardencanvas.planner.filling.searching import Filled, Lack
 from gardencanvas.planner.gaps.planting import plant
+from gardencanvas.resources_folder import resources
 from tests.garden.makers import bed, garden, row
 from tests.planner.filling.makers import even, filled, usual
 
@@ -39,7 +40,7 @@ def held_to(value, answer, worst=Verdict.CLASHES):
     ("number", "crop"), [(0, "radish"), (2, "cabbage"), (3, "lettuce"), (4, "lettuce"), (5, "cabbage")]
 )
 def test_no_clash_in_a_fresh_check_of_beds_that_are_planted(number, crop):
-    value = demo_garden()
+    value = open_garden(resources() / "demo" / "demo.gardencanvas")
     ground = value.layouts[0].beds[number]
     answer = filled(value, crop, bed=ground)
     assert isinstance(answer, Filled)
