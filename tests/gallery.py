@@ -732,8 +732,8 @@ def read_only_small() -> MainWindow:
     path = _worked_on(window(Session(demo_garden())), Path(tempfile.mkdtemp()))
     other = Sitting(path)
     other.claim()
-    filing.asking.ask_held = lambda *_: "read"
-    main = window(Session.opened(path), 1024, 700)
+    with patch.object(filing.asking, "ask_held", lambda *_: "read"):
+        main = window(Session.opened(path), 1024, 700)
     main.session.propose(edits.remove(main.session.garden, "layout-1", ["p-leek"]), "Remove")
     settle(1500)
     return main
