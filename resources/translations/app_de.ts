@@ -1662,11 +1662,6 @@
     </message>
     <message>
         <location filename="gardencanvas/app/fill/dialog.py"/>
-        <source>Stop</source>
-        <translation>Halt</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/fill/dialog.py"/>
         <source>Trying patterns…</source>
         <translation>Muster werden geprüft …</translation>
     </message>
@@ -2104,11 +2099,6 @@
         <location filename="gardencanvas/app/gaps/panel.py"/>
         <source>days to spare</source>
         <translation>Tage Spielraum</translation>
-    </message>
-    <message>
-        <location filename="gardencanvas/app/gaps/panel.py"/>
-        <source>Stop</source>
-        <translation>Halt</translation>
     </message>
     <message>
         <location filename="gardencanvas/app/gaps/panel.py"/>
@@ -4794,6 +4784,14 @@ unverträglich – dicker, schraffierter Umriss: Eine von beiden misslingt.</tra
         <location filename="gardencanvas/app/search_list.py"/>
         <source>Nothing is called so.</source>
         <translation>Nichts heißt so.</translation>
+    </message>
+</context>
+<context>
+    <name>SearchProgress</name>
+    <message>
+        <location filename="gardencanvas/app/search_progress.py"/>
+        <source>Stop</source>
+        <translation>Halt</translation>
     </message>
 </context>
 <context>

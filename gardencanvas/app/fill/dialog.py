@@ -8,10 +8,7 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QFormLayout,
-    QHBoxLayout,
     QLabel,
-    QProgressBar,
-    QToolButton,
     QVBoxLayout,
 )
 
@@ -19,13 +16,13 @@ from gardencanvas.app.fill.asked import Asked
 from gardencanvas.app.gaps.searching import GapSearch
 from gardencanvas.app.inspector.fields import DayField, LengthField
 from gardencanvas.app.labels import ElidedLabel, PlainLabel, as_plain
+from gardencanvas.app.search_progress import SearchProgress
 from gardencanvas.app.soon import Soon
 from gardencanvas.fit.report import Verdict
 from gardencanvas.garden.edits import rebuilt
 from gardencanvas.garden.laid import Spacings
 from gardencanvas.planner.filling.lattices import KINDS, Kind
 from gardencanvas.planner.filling.searching import Answer, Filled, Filling, fill
-from gardencanvas.planner.gaps.answers import Progress
 from gardencanvas.planner.gaps.planting import plant
 from gardencanvas.words.filling import answer_words, strip_words
 from gardencanvas.words.plain import Measure, crop_name
@@ -48,7 +45,6 @@ class FillDialog(QDialog):
         self._name = name
         self.setWindowTitle(self.tr("Fill with {0}").format(name))
         self.search = GapSearch(self._session, self)
-        self.search.told.connect(self._told)
         self.search.found.connect(self._found)
         self._soon = Soon(self, self.look, _SOON_MS)
         self._build(name)
@@ -68,7 +64,11 @@ class FillDialog(QDialog):
         )  # it comes and goes without a jump
         self.message.setAccessibleName(self.tr("What fits"))
         column.addWidget(self.message, 1)
-        column.addLayout(self._progress())
+        self._progress = SearchProgress(keep_room=True)
+        self.search.told.connect(self._progress.tell)
+        self.stop = self._progress.stop
+        self.stop.clicked.connect(self._stopped)
+        column.addWidget(self._progress)
         box = QDialogButtonBox.StandardButton
         self.buttons = QDialogButtonBox(box.Ok | box.Cancel)
         self.plant_it = self.buttons.button(box.Ok)
@@ -126,26 +126,6 @@ class FillDialog(QDialog):
         self.between.setToolTip(even)
         return form
 
-    def _progress(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        self.bar = QProgressBar()
-        self.bar.setTextVisible(False)
-        self.bar.setMaximumHeight(8)
-        self.stop = QToolButton()
-        self.stop.setText(self.tr("Stop"))
-        self.stop.clicked.connect(self._stopped)
-        row.addWidget(self.bar, 1)
-        row.addWidget(self.stop)
-        self._searching(False)
-        return row
-
-    def _searching(self, on: bool) -> None:
-        for part in (self.bar, self.stop):
-            policy = part.sizePolicy()
-            policy.setRetainSizeWhenHidden(True)
-            part.setSizePolicy(policy)
-            part.setVisible(on)
-
     # what would be
 
     @property
@@ -181,21 +161,16 @@ class FillDialog(QDialog):
         self._session.preview(None)
         self._allow("")
         self.message.setText(self.tr("Trying patterns…"))
-        self.bar.setRange(0, 0)
-        self._searching(True)
+        self._progress.begin()
         self.search.ask(lambda survey, checker: fill(survey, checker, filling))
-
-    def _told(self, progress: Progress) -> None:
-        self.bar.setRange(0, max(progress.of, 1))
-        self.bar.setValue(progress.done)
 
     def _stopped(self) -> None:
         self.search.stop()
-        self._searching(False)
+        self._progress.end()
         self.message.setText(self.tr("Stopped. Change something to look again."))
 
     def _found(self, answer: Answer) -> None:
-        self._searching(False)
+        self._progress.end()
         self.answer = answer
         session = self._session
         said = answer_words(

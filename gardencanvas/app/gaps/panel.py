@@ -10,23 +10,22 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QListWidget,
     QListWidgetItem,
-    QProgressBar,
     QPushButton,
     QScrollArea,
-    QToolButton,
     QVBoxLayout,
     QWidget,
 )
 
 from gardencanvas.app.gaps.searching import GapSearch
 from gardencanvas.app.labels import PlainLabel
+from gardencanvas.app.search_progress import SearchProgress
 from gardencanvas.app.soon import Soon
 from gardencanvas.canvas.items.offers import Offered, OffersItem
 from gardencanvas.canvas.items.open_ground import OpenBed, OpenGroundItem
 from gardencanvas.canvas.palette import Palette
 from gardencanvas.canvas.shapes import from_shapely, hull
 from gardencanvas.garden.value import Point
-from gardencanvas.planner.gaps.answers import Answer, Progress, Proposal, Weights, Wishes
+from gardencanvas.planner.gaps.answers import Answer, Proposal, Weights, Wishes
 from gardencanvas.planner.gaps.asking import Question, by_crop, by_date, by_place
 from gardencanvas.planner.gaps.open_ground import gaps, unused, weeks_free
 from gardencanvas.planner.gaps.planting import plant
@@ -51,12 +50,10 @@ class GapsPanel(QWidget):
         super().__init__()
         self._window, self._session = window, window.session
         self._measure = Measure(window.units)
-        self._where: Point | tuple[Point, ...] | None = None
         self._proposals: tuple[Proposal, ...] = ()
         self._answered = False  # what the list and the line above it show is an answer, also "nothing fits"
         self._elsewhere = True
         self.search = GapSearch(self._session, self)
-        self.search.told.connect(self._told)
         self.search.found.connect(self._found)
         self._ground = OpenGroundItem(window.view.look)
         window.view.plan.addItem(self._ground)
@@ -80,7 +77,11 @@ class GapsPanel(QWidget):
         column.addLayout(self._wishes())
         self.said = PlainLabel(self.tr("Click on open ground of the plan, or ask with a button."), "quiet")
         column.addWidget(self.said)
-        column.addLayout(self._progress())
+        self._progress = SearchProgress()
+        self.search.told.connect(self._progress.tell)
+        self.stop = self._progress.stop
+        self.stop.clicked.connect(self._stopped)
+        column.addWidget(self._progress)
         self.list = QListWidget()
         self.list.setAccessibleName(self.tr("What fits, best first"))
         self.list.setWordWrap(True)
@@ -155,23 +156,6 @@ class GapsPanel(QWidget):
             self.ranking.addItem(text)
         column.addWidget(self.ranking)
         return column
-
-    def _progress(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        self.bar = QProgressBar()
-        self.bar.setTextVisible(False)
-        self.bar.setMaximumHeight(8)
-        self.stop = QToolButton()
-        self.stop.setText(self.tr("Stop"))
-        self.stop.clicked.connect(self._stopped)
-        row.addWidget(self.bar, 1)
-        row.addWidget(self.stop)
-        self._show_progress(False)
-        return row
-
-    def _show_progress(self, on: bool) -> None:
-        self.bar.setVisible(on)
-        self.stop.setVisible(on)
 
     def set_look(self, measure: Measure, _colours: Palette) -> None:
         """Use these units and colours."""
@@ -281,20 +265,15 @@ class GapsPanel(QWidget):
         self._detail("")
         self.said.setText(sentence)
         self._enable(None)
-        self.bar.setRange(0, 0)
-        self._show_progress(True)
+        self._progress.begin()
 
     def _stopped(self) -> None:
         self.search.stop()
-        self._show_progress(False)
+        self._progress.end()
         self.said.setText(self.tr("Stopped."))
 
-    def _told(self, progress: Progress) -> None:
-        self.bar.setRange(0, max(progress.of, 1))
-        self.bar.setValue(progress.done)
-
     def _found(self, answer: Answer) -> None:
-        self._show_progress(False)
+        self._progress.end()
         session = self._session
         layout, known = session.layout, session.catalogue
         self._proposals = answer.proposals
