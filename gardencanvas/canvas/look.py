@@ -26,7 +26,6 @@ class Look:
     marks: bool = True
     names: bool = True
     backdrop: bool = True  # draw the background picture
-    over_picture: bool = False  # one is drawn: letters on bare plan need a plate
     still: bool = False  # reduced motion: nothing fades
     family: str = ""  # font family; empty means the application's
     _known_fonts: dict[tuple[float, bool], tuple[QFont, QFontMetricsF]] = field(default_factory=dict)

@@ -80,7 +80,6 @@ class PlanScene(QGraphicsScene):
             self._crops = crops
         self.garden, self.layout_id = garden, layout.id
         self.backdrop.put(garden.backdrop if self.look.backdrop else None)
-        self.look.over_picture = self.backdrop.value is not None
         self.sizes.prepare(garden, layout, crops)
         shown: set[str] = set()
         for item in (*layout.items(), *garden.fixtures):

@@ -84,7 +84,7 @@ class BedLabel(QGraphicsItem):
         self.update()
 
     def boundingRect(self) -> QRectF:
-        return QRectF(-2, -24, self._width + 4, 24)
+        return QRectF(-4, -24, self._width + 8, 24)
 
     def measures(self) -> str:
         """Sides of a rectangle, else the area."""
@@ -104,10 +104,11 @@ class BedLabel(QGraphicsItem):
             return
         look = self.look
         name, measures, left = self._layout()
-        if look.over_picture:
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(tone(look.colours.paper, 185))
-            painter.drawRoundedRect(QRectF(-3, -21, self._width + 6, 17), 4, 4)
+        # bare paper hides the plate; what is planted above, or a picture, would make the words hard to read
+        words = self._width if measures else look.metrics(13, bold=True).horizontalAdvance(name)
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(tone(look.colours.paper, 185))
+        painter.drawRoundedRect(QRectF(-3, -21, words + 6, 17), 4, 4)
         painter.setFont(look.font(13, bold=True))
         painter.setPen(QColor(look.colours.ink))
         painter.drawText(QPointF(1, -8), name)
